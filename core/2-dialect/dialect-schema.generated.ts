@@ -1384,6 +1384,26 @@ export type EffectOnTheLengthOffset = "unchanged" | "active" | "cancelled";
  */
 export type MessageToTheOperator = string;
 /**
+ * Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.
+ *
+ * If wrong: the transfer is refused, or the operator cannot tell one program from another.
+ */
+export type HeaderLines = None10 | [string, ...string[]];
+/**
+ * No lines of the dialect's own.
+ */
+export type None10 = "none";
+/**
+ * Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.
+ *
+ * If wrong: the transfer is refused, or blocks are looked for behind the end.
+ */
+export type FooterLines = None11 | [string, ...string[]];
+/**
+ * No lines of the dialect's own.
+ */
+export type None11 = "none";
+/**
  * Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).
  *
  * If wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.
@@ -1779,7 +1799,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None10
+  | None12
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -1787,7 +1807,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None10 = "none";
+export type None12 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -1804,7 +1824,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None11
+  | None13
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -1822,7 +1842,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None11 = "none";
+export type None13 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -2625,6 +2645,8 @@ export interface OneCode {
  */
 export interface Idioms {
   message?: MessageToTheOperator;
+  header?: HeaderLines;
+  footer?: FooterLines;
   "wait-signal"?: WaitOnASignal;
   "output-on"?: OutputOn;
   "output-off"?: OutputOff;

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it.\n\nIf wrong: the length of the last tool still acts for the next one.", "$ref": "#/$defs/codeOrNone", "examples": ["G49", "none"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["M9"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change, or none.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one.", "$ref": "#/$defs/codeOrNone", "examples": ["M6", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "header": { "title": "Header lines", "description": "Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or the operator cannot tell one program from another.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "footer": { "title": "Footer lines", "description": "Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or blocks are looked for behind the end.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -9194,42 +9194,44 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289["wait-signal"] !== void 0) {
-            let data291 = data289["wait-signal"];
-            if (typeof data291 === "string") {
-              if (func2(data291) > 120) {
-                const err754 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err754];
-                } else {
-                  vErrors.push(err754);
-                }
-                errors++;
-              }
-              if (func2(data291) < 1) {
-                const err755 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err755];
-                } else {
-                  vErrors.push(err755);
-                }
-                errors++;
-              }
-            } else {
-              const err756 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data289.header !== void 0) {
+            let data291 = data289.header;
+            const _errs900 = errors;
+            let valid236 = false;
+            const _errs901 = errors;
+            if (typeof data291 !== "string") {
+              const err754 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err756];
+                vErrors = [err754];
               } else {
-                vErrors.push(err756);
+                vErrors.push(err754);
               }
               errors++;
             }
-          }
-          if (data289["output-on"] !== void 0) {
-            let data292 = data289["output-on"];
-            if (typeof data292 === "string") {
-              if (func2(data292) > 120) {
-                const err757 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+            if ("none" !== data291) {
+              const err755 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err755];
+              } else {
+                vErrors.push(err755);
+              }
+              errors++;
+            }
+            var _valid30 = _errs901 === errors;
+            valid236 = valid236 || _valid30;
+            const _errs903 = errors;
+            if (Array.isArray(data291)) {
+              if (data291.length > 40) {
+                const err756 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+                if (vErrors === null) {
+                  vErrors = [err756];
+                } else {
+                  vErrors.push(err756);
+                }
+                errors++;
+              }
+              if (data291.length < 1) {
+                const err757 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
                   vErrors = [err757];
                 } else {
@@ -9237,92 +9239,106 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data292) < 1) {
-                const err758 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err758];
+              const len4 = data291.length;
+              for (let i6 = 0; i6 < len4; i6++) {
+                let data292 = data291[i6];
+                if (typeof data292 === "string") {
+                  if (func2(data292) > 160) {
+                    const err758 = { instancePath: instancePath + "/idioms/header/" + i6, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err758];
+                    } else {
+                      vErrors.push(err758);
+                    }
+                    errors++;
+                  }
+                  if (func2(data292) < 1) {
+                    const err759 = { instancePath: instancePath + "/idioms/header/" + i6, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err759];
+                    } else {
+                      vErrors.push(err759);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors.push(err758);
+                  const err760 = { instancePath: instancePath + "/idioms/header/" + i6, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err760];
+                  } else {
+                    vErrors.push(err760);
+                  }
+                  errors++;
                 }
-                errors++;
               }
             } else {
-              const err759 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err761 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err759];
+                vErrors = [err761];
               } else {
-                vErrors.push(err759);
+                vErrors.push(err761);
               }
               errors++;
             }
-          }
-          if (data289["output-off"] !== void 0) {
-            let data293 = data289["output-off"];
-            if (typeof data293 === "string") {
-              if (func2(data293) > 120) {
-                const err760 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err760];
-                } else {
-                  vErrors.push(err760);
-                }
-                errors++;
-              }
-              if (func2(data293) < 1) {
-                const err761 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err761];
-                } else {
-                  vErrors.push(err761);
-                }
-                errors++;
-              }
-            } else {
-              const err762 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid30 = _errs903 === errors;
+            valid236 = valid236 || _valid30;
+            if (!valid236) {
+              const err762 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err762];
               } else {
                 vErrors.push(err762);
               }
               errors++;
+            } else {
+              errors = _errs900;
+              if (vErrors !== null) {
+                if (_errs900) {
+                  vErrors.length = _errs900;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-          if (data289.release !== void 0) {
-            let data294 = data289.release;
-            if (typeof data294 === "string") {
-              if (func2(data294) > 120) {
-                const err763 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err763];
-                } else {
-                  vErrors.push(err763);
-                }
-                errors++;
-              }
-              if (func2(data294) < 1) {
-                const err764 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err764];
-                } else {
-                  vErrors.push(err764);
-                }
-                errors++;
-              }
-            } else {
-              const err765 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data289.footer !== void 0) {
+            let data293 = data289.footer;
+            const _errs908 = errors;
+            let valid239 = false;
+            const _errs909 = errors;
+            if (typeof data293 !== "string") {
+              const err763 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err765];
+                vErrors = [err763];
               } else {
-                vErrors.push(err765);
+                vErrors.push(err763);
               }
               errors++;
             }
-          }
-          if (data289.clamp !== void 0) {
-            let data295 = data289.clamp;
-            if (typeof data295 === "string") {
-              if (func2(data295) > 120) {
-                const err766 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+            if ("none" !== data293) {
+              const err764 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err764];
+              } else {
+                vErrors.push(err764);
+              }
+              errors++;
+            }
+            var _valid31 = _errs909 === errors;
+            valid239 = valid239 || _valid31;
+            const _errs911 = errors;
+            if (Array.isArray(data293)) {
+              if (data293.length > 40) {
+                const err765 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+                if (vErrors === null) {
+                  vErrors = [err765];
+                } else {
+                  vErrors.push(err765);
+                }
+                errors++;
+              }
+              if (data293.length < 1) {
+                const err766 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
                   vErrors = [err766];
                 } else {
@@ -9330,61 +9346,73 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data295) < 1) {
-                const err767 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err767];
+              const len5 = data293.length;
+              for (let i7 = 0; i7 < len5; i7++) {
+                let data294 = data293[i7];
+                if (typeof data294 === "string") {
+                  if (func2(data294) > 160) {
+                    const err767 = { instancePath: instancePath + "/idioms/footer/" + i7, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err767];
+                    } else {
+                      vErrors.push(err767);
+                    }
+                    errors++;
+                  }
+                  if (func2(data294) < 1) {
+                    const err768 = { instancePath: instancePath + "/idioms/footer/" + i7, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err768];
+                    } else {
+                      vErrors.push(err768);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors.push(err767);
+                  const err769 = { instancePath: instancePath + "/idioms/footer/" + i7, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err769];
+                  } else {
+                    vErrors.push(err769);
+                  }
+                  errors++;
                 }
-                errors++;
               }
             } else {
-              const err768 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err770 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err768];
+                vErrors = [err770];
               } else {
-                vErrors.push(err768);
+                vErrors.push(err770);
               }
               errors++;
             }
-          }
-          if (data289["taper-air-on"] !== void 0) {
-            let data296 = data289["taper-air-on"];
-            if (typeof data296 === "string") {
-              if (func2(data296) > 120) {
-                const err769 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err769];
-                } else {
-                  vErrors.push(err769);
-                }
-                errors++;
-              }
-              if (func2(data296) < 1) {
-                const err770 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err770];
-                } else {
-                  vErrors.push(err770);
-                }
-                errors++;
-              }
-            } else {
-              const err771 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid31 = _errs911 === errors;
+            valid239 = valid239 || _valid31;
+            if (!valid239) {
+              const err771 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err771];
               } else {
                 vErrors.push(err771);
               }
               errors++;
+            } else {
+              errors = _errs908;
+              if (vErrors !== null) {
+                if (_errs908) {
+                  vErrors.length = _errs908;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-          if (data289["taper-air-off"] !== void 0) {
-            let data297 = data289["taper-air-off"];
-            if (typeof data297 === "string") {
-              if (func2(data297) > 120) {
-                const err772 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289["wait-signal"] !== void 0) {
+            let data295 = data289["wait-signal"];
+            if (typeof data295 === "string") {
+              if (func2(data295) > 120) {
+                const err772 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err772];
                 } else {
@@ -9392,8 +9420,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data297) < 1) {
-                const err773 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data295) < 1) {
+                const err773 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err773];
                 } else {
@@ -9402,7 +9430,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err774 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err774 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err774];
               } else {
@@ -9411,11 +9439,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289["cover-open"] !== void 0) {
-            let data298 = data289["cover-open"];
-            if (typeof data298 === "string") {
-              if (func2(data298) > 120) {
-                const err775 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289["output-on"] !== void 0) {
+            let data296 = data289["output-on"];
+            if (typeof data296 === "string") {
+              if (func2(data296) > 120) {
+                const err775 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err775];
                 } else {
@@ -9423,8 +9451,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data298) < 1) {
-                const err776 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data296) < 1) {
+                const err776 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err776];
                 } else {
@@ -9433,7 +9461,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err777 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err777 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err777];
               } else {
@@ -9442,11 +9470,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289["cover-close"] !== void 0) {
-            let data299 = data289["cover-close"];
-            if (typeof data299 === "string") {
-              if (func2(data299) > 120) {
-                const err778 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289["output-off"] !== void 0) {
+            let data297 = data289["output-off"];
+            if (typeof data297 === "string") {
+              if (func2(data297) > 120) {
+                const err778 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err778];
                 } else {
@@ -9454,8 +9482,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data299) < 1) {
-                const err779 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data297) < 1) {
+                const err779 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err779];
                 } else {
@@ -9464,7 +9492,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err780 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err780 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err780];
               } else {
@@ -9473,11 +9501,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289["hood-up"] !== void 0) {
-            let data300 = data289["hood-up"];
-            if (typeof data300 === "string") {
-              if (func2(data300) > 120) {
-                const err781 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289.release !== void 0) {
+            let data298 = data289.release;
+            if (typeof data298 === "string") {
+              if (func2(data298) > 120) {
+                const err781 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err781];
                 } else {
@@ -9485,8 +9513,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data300) < 1) {
-                const err782 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data298) < 1) {
+                const err782 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err782];
                 } else {
@@ -9495,7 +9523,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err783 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err783 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err783];
               } else {
@@ -9504,11 +9532,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289["hood-down"] !== void 0) {
-            let data301 = data289["hood-down"];
-            if (typeof data301 === "string") {
-              if (func2(data301) > 120) {
-                const err784 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289.clamp !== void 0) {
+            let data299 = data289.clamp;
+            if (typeof data299 === "string") {
+              if (func2(data299) > 120) {
+                const err784 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err784];
                 } else {
@@ -9516,8 +9544,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data301) < 1) {
-                const err785 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data299) < 1) {
+                const err785 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err785];
                 } else {
@@ -9526,7 +9554,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err786 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err786 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err786];
               } else {
@@ -9535,11 +9563,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data289.measure !== void 0) {
-            let data302 = data289.measure;
-            if (typeof data302 === "string") {
-              if (func2(data302) > 120) {
-                const err787 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data289["taper-air-on"] !== void 0) {
+            let data300 = data289["taper-air-on"];
+            if (typeof data300 === "string") {
+              if (func2(data300) > 120) {
+                const err787 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err787];
                 } else {
@@ -9547,8 +9575,8 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data302) < 1) {
-                const err788 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data300) < 1) {
+                const err788 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err788];
                 } else {
@@ -9557,7 +9585,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err789 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err789 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err789];
               } else {
@@ -9566,252 +9594,222 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data289["taper-air-off"] !== void 0) {
+            let data301 = data289["taper-air-off"];
+            if (typeof data301 === "string") {
+              if (func2(data301) > 120) {
+                const err790 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err790];
+                } else {
+                  vErrors.push(err790);
+                }
+                errors++;
+              }
+              if (func2(data301) < 1) {
+                const err791 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err791];
+                } else {
+                  vErrors.push(err791);
+                }
+                errors++;
+              }
+            } else {
+              const err792 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err792];
+              } else {
+                vErrors.push(err792);
+              }
+              errors++;
+            }
+          }
+          if (data289["cover-open"] !== void 0) {
+            let data302 = data289["cover-open"];
+            if (typeof data302 === "string") {
+              if (func2(data302) > 120) {
+                const err793 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err793];
+                } else {
+                  vErrors.push(err793);
+                }
+                errors++;
+              }
+              if (func2(data302) < 1) {
+                const err794 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err794];
+                } else {
+                  vErrors.push(err794);
+                }
+                errors++;
+              }
+            } else {
+              const err795 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err795];
+              } else {
+                vErrors.push(err795);
+              }
+              errors++;
+            }
+          }
+          if (data289["cover-close"] !== void 0) {
+            let data303 = data289["cover-close"];
+            if (typeof data303 === "string") {
+              if (func2(data303) > 120) {
+                const err796 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err796];
+                } else {
+                  vErrors.push(err796);
+                }
+                errors++;
+              }
+              if (func2(data303) < 1) {
+                const err797 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err797];
+                } else {
+                  vErrors.push(err797);
+                }
+                errors++;
+              }
+            } else {
+              const err798 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err798];
+              } else {
+                vErrors.push(err798);
+              }
+              errors++;
+            }
+          }
+          if (data289["hood-up"] !== void 0) {
+            let data304 = data289["hood-up"];
+            if (typeof data304 === "string") {
+              if (func2(data304) > 120) {
+                const err799 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err799];
+                } else {
+                  vErrors.push(err799);
+                }
+                errors++;
+              }
+              if (func2(data304) < 1) {
+                const err800 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err800];
+                } else {
+                  vErrors.push(err800);
+                }
+                errors++;
+              }
+            } else {
+              const err801 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err801];
+              } else {
+                vErrors.push(err801);
+              }
+              errors++;
+            }
+          }
+          if (data289["hood-down"] !== void 0) {
+            let data305 = data289["hood-down"];
+            if (typeof data305 === "string") {
+              if (func2(data305) > 120) {
+                const err802 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err802];
+                } else {
+                  vErrors.push(err802);
+                }
+                errors++;
+              }
+              if (func2(data305) < 1) {
+                const err803 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err803];
+                } else {
+                  vErrors.push(err803);
+                }
+                errors++;
+              }
+            } else {
+              const err804 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err804];
+              } else {
+                vErrors.push(err804);
+              }
+              errors++;
+            }
+          }
+          if (data289.measure !== void 0) {
+            let data306 = data289.measure;
+            if (typeof data306 === "string") {
+              if (func2(data306) > 120) {
+                const err805 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err805];
+                } else {
+                  vErrors.push(err805);
+                }
+                errors++;
+              }
+              if (func2(data306) < 1) {
+                const err806 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err806];
+                } else {
+                  vErrors.push(err806);
+                }
+                errors++;
+              }
+            } else {
+              const err807 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err807];
+              } else {
+                vErrors.push(err807);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err790 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err808 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err790];
+            vErrors = [err808];
           } else {
-            vErrors.push(err790);
+            vErrors.push(err808);
           }
           errors++;
         }
       }
       if (data.machine !== void 0) {
-        let data303 = data.machine;
-        if (data303 && typeof data303 == "object" && !Array.isArray(data303)) {
-          for (const key47 in data303) {
+        let data307 = data.machine;
+        if (data307 && typeof data307 == "object" && !Array.isArray(data307)) {
+          for (const key47 in data307) {
             if (!func1.call(schema31.properties.machine.properties, key47)) {
-              const err791 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              const err809 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err791];
+                vErrors = [err809];
               } else {
-                vErrors.push(err791);
+                vErrors.push(err809);
               }
               errors++;
             }
           }
-          if (data303.travel !== void 0) {
-            let data304 = data303.travel;
-            if (data304 && typeof data304 == "object" && !Array.isArray(data304)) {
-              for (const key48 in data304) {
+          if (data307.travel !== void 0) {
+            let data308 = data307.travel;
+            if (data308 && typeof data308 == "object" && !Array.isArray(data308)) {
+              for (const key48 in data308) {
                 if (!(key48 === "x" || key48 === "y" || key48 === "z" || key48 === "a" || key48 === "b" || key48 === "c")) {
-                  const err792 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err792];
-                  } else {
-                    vErrors.push(err792);
-                  }
-                  errors++;
-                }
-              }
-              if (data304.x !== void 0) {
-                let data305 = data304.x;
-                if (Array.isArray(data305)) {
-                  if (data305.length > 2) {
-                    const err793 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err793];
-                    } else {
-                      vErrors.push(err793);
-                    }
-                    errors++;
-                  }
-                  if (data305.length < 2) {
-                    const err794 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err794];
-                    } else {
-                      vErrors.push(err794);
-                    }
-                    errors++;
-                  }
-                  const len4 = data305.length;
-                  for (let i6 = 0; i6 < len4; i6++) {
-                    let data306 = data305[i6];
-                    const _errs945 = errors;
-                    let valid253 = false;
-                    const _errs946 = errors;
-                    if (typeof data306 == "number" && isFinite(data306)) {
-                      if (data306 > 1e6 || isNaN(data306)) {
-                        const err795 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err795];
-                        } else {
-                          vErrors.push(err795);
-                        }
-                        errors++;
-                      }
-                      if (data306 < -1e6 || isNaN(data306)) {
-                        const err796 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err796];
-                        } else {
-                          vErrors.push(err796);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err797 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err797];
-                      } else {
-                        vErrors.push(err797);
-                      }
-                      errors++;
-                    }
-                    var _valid30 = _errs946 === errors;
-                    valid253 = valid253 || _valid30;
-                    const _errs948 = errors;
-                    if (typeof data306 === "string") {
-                      if (!pattern24.test(data306)) {
-                        const err798 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err798];
-                        } else {
-                          vErrors.push(err798);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err799 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err799];
-                      } else {
-                        vErrors.push(err799);
-                      }
-                      errors++;
-                    }
-                    var _valid30 = _errs948 === errors;
-                    valid253 = valid253 || _valid30;
-                    if (!valid253) {
-                      const err800 = { instancePath: instancePath + "/machine/travel/x/" + i6, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err800];
-                      } else {
-                        vErrors.push(err800);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs945;
-                      if (vErrors !== null) {
-                        if (_errs945) {
-                          vErrors.length = _errs945;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err801 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err801];
-                  } else {
-                    vErrors.push(err801);
-                  }
-                  errors++;
-                }
-              }
-              if (data304.y !== void 0) {
-                let data307 = data304.y;
-                if (Array.isArray(data307)) {
-                  if (data307.length > 2) {
-                    const err802 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err802];
-                    } else {
-                      vErrors.push(err802);
-                    }
-                    errors++;
-                  }
-                  if (data307.length < 2) {
-                    const err803 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err803];
-                    } else {
-                      vErrors.push(err803);
-                    }
-                    errors++;
-                  }
-                  const len5 = data307.length;
-                  for (let i7 = 0; i7 < len5; i7++) {
-                    let data308 = data307[i7];
-                    const _errs954 = errors;
-                    let valid257 = false;
-                    const _errs955 = errors;
-                    if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 1e6 || isNaN(data308)) {
-                        const err804 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err804];
-                        } else {
-                          vErrors.push(err804);
-                        }
-                        errors++;
-                      }
-                      if (data308 < -1e6 || isNaN(data308)) {
-                        const err805 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err805];
-                        } else {
-                          vErrors.push(err805);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err806 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err806];
-                      } else {
-                        vErrors.push(err806);
-                      }
-                      errors++;
-                    }
-                    var _valid31 = _errs955 === errors;
-                    valid257 = valid257 || _valid31;
-                    const _errs957 = errors;
-                    if (typeof data308 === "string") {
-                      if (!pattern24.test(data308)) {
-                        const err807 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err807];
-                        } else {
-                          vErrors.push(err807);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err808 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err808];
-                      } else {
-                        vErrors.push(err808);
-                      }
-                      errors++;
-                    }
-                    var _valid31 = _errs957 === errors;
-                    valid257 = valid257 || _valid31;
-                    if (!valid257) {
-                      const err809 = { instancePath: instancePath + "/machine/travel/y/" + i7, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err809];
-                      } else {
-                        vErrors.push(err809);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs954;
-                      if (vErrors !== null) {
-                        if (_errs954) {
-                          vErrors.length = _errs954;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
-                    }
-                  }
-                } else {
-                  const err810 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err810 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err810];
                   } else {
@@ -9820,11 +9818,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data304.z !== void 0) {
-                let data309 = data304.z;
+              if (data308.x !== void 0) {
+                let data309 = data308.x;
                 if (Array.isArray(data309)) {
                   if (data309.length > 2) {
-                    const err811 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err811 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err811];
                     } else {
@@ -9833,7 +9831,7 @@ var compiled = (() => {
                     errors++;
                   }
                   if (data309.length < 2) {
-                    const err812 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err812 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err812];
                     } else {
@@ -9844,12 +9842,12 @@ var compiled = (() => {
                   const len6 = data309.length;
                   for (let i8 = 0; i8 < len6; i8++) {
                     let data310 = data309[i8];
-                    const _errs963 = errors;
-                    let valid261 = false;
-                    const _errs964 = errors;
+                    const _errs961 = errors;
+                    let valid259 = false;
+                    const _errs962 = errors;
                     if (typeof data310 == "number" && isFinite(data310)) {
                       if (data310 > 1e6 || isNaN(data310)) {
-                        const err813 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err813 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err813];
                         } else {
@@ -9858,7 +9856,7 @@ var compiled = (() => {
                         errors++;
                       }
                       if (data310 < -1e6 || isNaN(data310)) {
-                        const err814 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        const err814 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err814];
                         } else {
@@ -9867,7 +9865,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err815 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err815 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err815];
                       } else {
@@ -9875,12 +9873,12 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid32 = _errs964 === errors;
-                    valid261 = valid261 || _valid32;
-                    const _errs966 = errors;
+                    var _valid32 = _errs962 === errors;
+                    valid259 = valid259 || _valid32;
+                    const _errs964 = errors;
                     if (typeof data310 === "string") {
                       if (!pattern24.test(data310)) {
-                        const err816 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        const err816 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err816];
                         } else {
@@ -9889,7 +9887,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err817 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err817 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
                         vErrors = [err817];
                       } else {
@@ -9897,10 +9895,10 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid32 = _errs966 === errors;
-                    valid261 = valid261 || _valid32;
-                    if (!valid261) {
-                      const err818 = { instancePath: instancePath + "/machine/travel/z/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid32 = _errs964 === errors;
+                    valid259 = valid259 || _valid32;
+                    if (!valid259) {
+                      const err818 = { instancePath: instancePath + "/machine/travel/x/" + i8, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err818];
                       } else {
@@ -9908,10 +9906,10 @@ var compiled = (() => {
                       }
                       errors++;
                     } else {
-                      errors = _errs963;
+                      errors = _errs961;
                       if (vErrors !== null) {
-                        if (_errs963) {
-                          vErrors.length = _errs963;
+                        if (_errs961) {
+                          vErrors.length = _errs961;
                         } else {
                           vErrors = null;
                         }
@@ -9919,7 +9917,7 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err819 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err819 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err819];
                   } else {
@@ -9928,11 +9926,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data304.a !== void 0) {
-                let data311 = data304.a;
+              if (data308.y !== void 0) {
+                let data311 = data308.y;
                 if (Array.isArray(data311)) {
                   if (data311.length > 2) {
-                    const err820 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err820 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err820];
                     } else {
@@ -9941,7 +9939,7 @@ var compiled = (() => {
                     errors++;
                   }
                   if (data311.length < 2) {
-                    const err821 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err821 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err821];
                     } else {
@@ -9952,9 +9950,12 @@ var compiled = (() => {
                   const len7 = data311.length;
                   for (let i9 = 0; i9 < len7; i9++) {
                     let data312 = data311[i9];
+                    const _errs970 = errors;
+                    let valid263 = false;
+                    const _errs971 = errors;
                     if (typeof data312 == "number" && isFinite(data312)) {
-                      if (data312 > 36e6 || isNaN(data312)) {
-                        const err822 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                      if (data312 > 1e6 || isNaN(data312)) {
+                        const err822 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err822];
                         } else {
@@ -9962,8 +9963,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data312 < -36e6 || isNaN(data312)) {
-                        const err823 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data312 < -1e6 || isNaN(data312)) {
+                        const err823 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err823];
                         } else {
@@ -9972,7 +9973,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err824 = { instancePath: instancePath + "/machine/travel/a/" + i9, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err824 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err824];
                       } else {
@@ -9980,107 +9981,120 @@ var compiled = (() => {
                       }
                       errors++;
                     }
+                    var _valid33 = _errs971 === errors;
+                    valid263 = valid263 || _valid33;
+                    const _errs973 = errors;
+                    if (typeof data312 === "string") {
+                      if (!pattern24.test(data312)) {
+                        const err825 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err825];
+                        } else {
+                          vErrors.push(err825);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err826 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err826];
+                      } else {
+                        vErrors.push(err826);
+                      }
+                      errors++;
+                    }
+                    var _valid33 = _errs973 === errors;
+                    valid263 = valid263 || _valid33;
+                    if (!valid263) {
+                      const err827 = { instancePath: instancePath + "/machine/travel/y/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err827];
+                      } else {
+                        vErrors.push(err827);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs970;
+                      if (vErrors !== null) {
+                        if (_errs970) {
+                          vErrors.length = _errs970;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
                   }
                 } else {
-                  const err825 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err828 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err825];
+                    vErrors = [err828];
                   } else {
-                    vErrors.push(err825);
+                    vErrors.push(err828);
                   }
                   errors++;
                 }
               }
-              if (data304.b !== void 0) {
-                let data313 = data304.b;
+              if (data308.z !== void 0) {
+                let data313 = data308.z;
                 if (Array.isArray(data313)) {
                   if (data313.length > 2) {
-                    const err826 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                    const err829 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err826];
+                      vErrors = [err829];
                     } else {
-                      vErrors.push(err826);
+                      vErrors.push(err829);
                     }
                     errors++;
                   }
                   if (data313.length < 2) {
-                    const err827 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    const err830 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err827];
+                      vErrors = [err830];
                     } else {
-                      vErrors.push(err827);
+                      vErrors.push(err830);
                     }
                     errors++;
                   }
                   const len8 = data313.length;
                   for (let i10 = 0; i10 < len8; i10++) {
                     let data314 = data313[i10];
+                    const _errs979 = errors;
+                    let valid267 = false;
+                    const _errs980 = errors;
                     if (typeof data314 == "number" && isFinite(data314)) {
-                      if (data314 > 36e6 || isNaN(data314)) {
-                        const err828 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                      if (data314 > 1e6 || isNaN(data314)) {
+                        const err831 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err828];
+                          vErrors = [err831];
                         } else {
-                          vErrors.push(err828);
+                          vErrors.push(err831);
                         }
                         errors++;
                       }
-                      if (data314 < -36e6 || isNaN(data314)) {
-                        const err829 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data314 < -1e6 || isNaN(data314)) {
+                        const err832 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
-                          vErrors = [err829];
+                          vErrors = [err832];
                         } else {
-                          vErrors.push(err829);
+                          vErrors.push(err832);
                         }
                         errors++;
                       }
                     } else {
-                      const err830 = { instancePath: instancePath + "/machine/travel/b/" + i10, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err833 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err830];
+                        vErrors = [err833];
                       } else {
-                        vErrors.push(err830);
+                        vErrors.push(err833);
                       }
                       errors++;
                     }
-                  }
-                } else {
-                  const err831 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err831];
-                  } else {
-                    vErrors.push(err831);
-                  }
-                  errors++;
-                }
-              }
-              if (data304.c !== void 0) {
-                let data315 = data304.c;
-                if (Array.isArray(data315)) {
-                  if (data315.length > 2) {
-                    const err832 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err832];
-                    } else {
-                      vErrors.push(err832);
-                    }
-                    errors++;
-                  }
-                  if (data315.length < 2) {
-                    const err833 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
-                    if (vErrors === null) {
-                      vErrors = [err833];
-                    } else {
-                      vErrors.push(err833);
-                    }
-                    errors++;
-                  }
-                  const len9 = data315.length;
-                  for (let i11 = 0; i11 < len9; i11++) {
-                    let data316 = data315[i11];
-                    if (typeof data316 == "number" && isFinite(data316)) {
-                      if (data316 > 36e6 || isNaN(data316)) {
-                        const err834 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    var _valid34 = _errs980 === errors;
+                    valid267 = valid267 || _valid34;
+                    const _errs982 = errors;
+                    if (typeof data314 === "string") {
+                      if (!pattern24.test(data314)) {
+                        const err834 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err834];
                         } else {
@@ -10088,27 +10102,38 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data316 < -36e6 || isNaN(data316)) {
-                        const err835 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
-                        if (vErrors === null) {
-                          vErrors = [err835];
-                        } else {
-                          vErrors.push(err835);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err836 = { instancePath: instancePath + "/machine/travel/c/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err835 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err835];
+                      } else {
+                        vErrors.push(err835);
+                      }
+                      errors++;
+                    }
+                    var _valid34 = _errs982 === errors;
+                    valid267 = valid267 || _valid34;
+                    if (!valid267) {
+                      const err836 = { instancePath: instancePath + "/machine/travel/z/" + i10, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err836];
                       } else {
                         vErrors.push(err836);
                       }
                       errors++;
+                    } else {
+                      errors = _errs979;
+                      if (vErrors !== null) {
+                        if (_errs979) {
+                          vErrors.length = _errs979;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
                   }
                 } else {
-                  const err837 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err837 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err837];
                   } else {
@@ -10117,75 +10142,74 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err838 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err838];
-              } else {
-                vErrors.push(err838);
-              }
-              errors++;
-            }
-          }
-          if (data303.spindle !== void 0) {
-            let data317 = data303.spindle;
-            if (data317 && typeof data317 == "object" && !Array.isArray(data317)) {
-              for (const key49 in data317) {
-                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
-                  const err839 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err839];
-                  } else {
-                    vErrors.push(err839);
-                  }
-                  errors++;
-                }
-              }
-              if (data317["min-rpm"] !== void 0) {
-                let data318 = data317["min-rpm"];
-                if (typeof data318 == "number" && isFinite(data318)) {
-                  if (data318 > 1e6 || isNaN(data318)) {
-                    const err840 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              if (data308.a !== void 0) {
+                let data315 = data308.a;
+                if (Array.isArray(data315)) {
+                  if (data315.length > 2) {
+                    const err838 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err840];
+                      vErrors = [err838];
                     } else {
-                      vErrors.push(err840);
+                      vErrors.push(err838);
                     }
                     errors++;
                   }
-                  if (data318 < 0 || isNaN(data318)) {
-                    const err841 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data315.length < 2) {
+                    const err839 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err841];
+                      vErrors = [err839];
                     } else {
-                      vErrors.push(err841);
+                      vErrors.push(err839);
                     }
                     errors++;
+                  }
+                  const len9 = data315.length;
+                  for (let i11 = 0; i11 < len9; i11++) {
+                    let data316 = data315[i11];
+                    if (typeof data316 == "number" && isFinite(data316)) {
+                      if (data316 > 36e6 || isNaN(data316)) {
+                        const err840 = { instancePath: instancePath + "/machine/travel/a/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err840];
+                        } else {
+                          vErrors.push(err840);
+                        }
+                        errors++;
+                      }
+                      if (data316 < -36e6 || isNaN(data316)) {
+                        const err841 = { instancePath: instancePath + "/machine/travel/a/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err841];
+                        } else {
+                          vErrors.push(err841);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err842 = { instancePath: instancePath + "/machine/travel/a/" + i11, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err842];
+                      } else {
+                        vErrors.push(err842);
+                      }
+                      errors++;
+                    }
                   }
                 } else {
-                  const err842 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err843 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err842];
+                    vErrors = [err843];
                   } else {
-                    vErrors.push(err842);
+                    vErrors.push(err843);
                   }
                   errors++;
                 }
               }
-              if (data317["max-rpm"] !== void 0) {
-                let data319 = data317["max-rpm"];
-                if (typeof data319 == "number" && isFinite(data319)) {
-                  if (data319 > 1e6 || isNaN(data319)) {
-                    const err843 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err843];
-                    } else {
-                      vErrors.push(err843);
-                    }
-                    errors++;
-                  }
-                  if (data319 <= 0 || isNaN(data319)) {
-                    const err844 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+              if (data308.b !== void 0) {
+                let data317 = data308.b;
+                if (Array.isArray(data317)) {
+                  if (data317.length > 2) {
+                    const err844 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err844];
                     } else {
@@ -10193,52 +10217,49 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err845 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err845];
-                  } else {
-                    vErrors.push(err845);
-                  }
-                  errors++;
-                }
-              }
-              if (data317["spin-up"] !== void 0) {
-                let data320 = data317["spin-up"];
-                if (typeof data320 === "string") {
-                  if (!pattern84.test(data320)) {
-                    const err846 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (data317.length < 2) {
+                    const err845 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err846];
+                      vErrors = [err845];
                     } else {
-                      vErrors.push(err846);
+                      vErrors.push(err845);
                     }
                     errors++;
                   }
-                } else {
-                  const err847 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err847];
-                  } else {
-                    vErrors.push(err847);
-                  }
-                  errors++;
-                }
-              }
-              if (data317["spin-down"] !== void 0) {
-                let data321 = data317["spin-down"];
-                if (typeof data321 === "string") {
-                  if (!pattern84.test(data321)) {
-                    const err848 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err848];
+                  const len10 = data317.length;
+                  for (let i12 = 0; i12 < len10; i12++) {
+                    let data318 = data317[i12];
+                    if (typeof data318 == "number" && isFinite(data318)) {
+                      if (data318 > 36e6 || isNaN(data318)) {
+                        const err846 = { instancePath: instancePath + "/machine/travel/b/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err846];
+                        } else {
+                          vErrors.push(err846);
+                        }
+                        errors++;
+                      }
+                      if (data318 < -36e6 || isNaN(data318)) {
+                        const err847 = { instancePath: instancePath + "/machine/travel/b/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err847];
+                        } else {
+                          vErrors.push(err847);
+                        }
+                        errors++;
+                      }
                     } else {
-                      vErrors.push(err848);
+                      const err848 = { instancePath: instancePath + "/machine/travel/b/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err848];
+                      } else {
+                        vErrors.push(err848);
+                      }
+                      errors++;
                     }
-                    errors++;
                   }
                 } else {
-                  const err849 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err849 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err849];
                   } else {
@@ -10247,11 +10268,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data317["coast-down"] !== void 0) {
-                let data322 = data317["coast-down"];
-                if (typeof data322 === "string") {
-                  if (!pattern84.test(data322)) {
-                    const err850 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data308.c !== void 0) {
+                let data319 = data308.c;
+                if (Array.isArray(data319)) {
+                  if (data319.length > 2) {
+                    const err850 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
                       vErrors = [err850];
                     } else {
@@ -10259,53 +10280,49 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (data319.length < 2) {
+                    const err851 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                    if (vErrors === null) {
+                      vErrors = [err851];
+                    } else {
+                      vErrors.push(err851);
+                    }
+                    errors++;
+                  }
+                  const len11 = data319.length;
+                  for (let i13 = 0; i13 < len11; i13++) {
+                    let data320 = data319[i13];
+                    if (typeof data320 == "number" && isFinite(data320)) {
+                      if (data320 > 36e6 || isNaN(data320)) {
+                        const err852 = { instancePath: instancePath + "/machine/travel/c/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err852];
+                        } else {
+                          vErrors.push(err852);
+                        }
+                        errors++;
+                      }
+                      if (data320 < -36e6 || isNaN(data320)) {
+                        const err853 = { instancePath: instancePath + "/machine/travel/c/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                        if (vErrors === null) {
+                          vErrors = [err853];
+                        } else {
+                          vErrors.push(err853);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err854 = { instancePath: instancePath + "/machine/travel/c/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err854];
+                      } else {
+                        vErrors.push(err854);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err851 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err851];
-                  } else {
-                    vErrors.push(err851);
-                  }
-                  errors++;
-                }
-              }
-              if (data317.orient !== void 0) {
-                let data323 = data317.orient;
-                if (typeof data323 !== "string") {
-                  const err852 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err852];
-                  } else {
-                    vErrors.push(err852);
-                  }
-                  errors++;
-                }
-                if (!(data323 === "yes" || data323 === "no")) {
-                  const err853 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err853];
-                  } else {
-                    vErrors.push(err853);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err854 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err854];
-              } else {
-                vErrors.push(err854);
-              }
-              errors++;
-            }
-          }
-          if (data303.signals !== void 0) {
-            let data324 = data303.signals;
-            if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-              for (const key50 in data324) {
-                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
-                  const err855 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
+                  const err855 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err855];
                   } else {
@@ -10314,32 +10331,35 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data324["at-speed"] !== void 0) {
-                let data325 = data324["at-speed"];
-                const _errs1003 = errors;
-                let valid274 = false;
-                const _errs1004 = errors;
-                if (!(typeof data325 == "number" && (!(data325 % 1) && !isNaN(data325)) && isFinite(data325))) {
-                  const err856 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err856 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err856];
+              } else {
+                vErrors.push(err856);
+              }
+              errors++;
+            }
+          }
+          if (data307.spindle !== void 0) {
+            let data321 = data307.spindle;
+            if (data321 && typeof data321 == "object" && !Array.isArray(data321)) {
+              for (const key49 in data321) {
+                if (!(key49 === "min-rpm" || key49 === "max-rpm" || key49 === "spin-up" || key49 === "spin-down" || key49 === "coast-down" || key49 === "orient")) {
+                  const err857 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err856];
+                    vErrors = [err857];
                   } else {
-                    vErrors.push(err856);
+                    vErrors.push(err857);
                   }
                   errors++;
                 }
-                if (typeof data325 == "number" && isFinite(data325)) {
-                  if (data325 > 9999 || isNaN(data325)) {
-                    const err857 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err857];
-                    } else {
-                      vErrors.push(err857);
-                    }
-                    errors++;
-                  }
-                  if (data325 < 0 || isNaN(data325)) {
-                    const err858 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              }
+              if (data321["min-rpm"] !== void 0) {
+                let data322 = data321["min-rpm"];
+                if (typeof data322 == "number" && isFinite(data322)) {
+                  if (data322 > 1e6 || isNaN(data322)) {
+                    const err858 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err858];
                     } else {
@@ -10347,42 +10367,17 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid33 = _errs1004 === errors;
-                valid274 = valid274 || _valid33;
-                const _errs1006 = errors;
-                if (!validate21(data325, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data324, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid33 = _errs1006 === errors;
-                valid274 = valid274 || _valid33;
-                if (!valid274) {
-                  const err859 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err859];
-                  } else {
-                    vErrors.push(err859);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1003;
-                  if (vErrors !== null) {
-                    if (_errs1003) {
-                      vErrors.length = _errs1003;
+                  if (data322 < 0 || isNaN(data322)) {
+                    const err859 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err859];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err859);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data324.stopped !== void 0) {
-                let data326 = data324.stopped;
-                const _errs1008 = errors;
-                let valid275 = false;
-                const _errs1009 = errors;
-                if (!(typeof data326 == "number" && (!(data326 % 1) && !isNaN(data326)) && isFinite(data326))) {
-                  const err860 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                } else {
+                  const err860 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err860];
                   } else {
@@ -10390,9 +10385,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data326 == "number" && isFinite(data326)) {
-                  if (data326 > 9999 || isNaN(data326)) {
-                    const err861 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              }
+              if (data321["max-rpm"] !== void 0) {
+                let data323 = data321["max-rpm"];
+                if (typeof data323 == "number" && isFinite(data323)) {
+                  if (data323 > 1e6 || isNaN(data323)) {
+                    const err861 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err861];
                     } else {
@@ -10400,8 +10398,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data326 < 0 || isNaN(data326)) {
-                    const err862 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data323 <= 0 || isNaN(data323)) {
+                    const err862 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err862];
                     } else {
@@ -10409,61 +10407,43 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid34 = _errs1009 === errors;
-                valid275 = valid275 || _valid34;
-                const _errs1011 = errors;
-                if (!validate21(data326, { instancePath: instancePath + "/machine/signals/stopped", parentData: data324, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid34 = _errs1011 === errors;
-                valid275 = valid275 || _valid34;
-                if (!valid275) {
-                  const err863 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err863 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err863];
                   } else {
                     vErrors.push(err863);
                   }
                   errors++;
-                } else {
-                  errors = _errs1008;
-                  if (vErrors !== null) {
-                    if (_errs1008) {
-                      vErrors.length = _errs1008;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data324.released !== void 0) {
-                let data327 = data324.released;
-                const _errs1013 = errors;
-                let valid276 = false;
-                const _errs1014 = errors;
-                if (!(typeof data327 == "number" && (!(data327 % 1) && !isNaN(data327)) && isFinite(data327))) {
-                  const err864 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err864];
-                  } else {
-                    vErrors.push(err864);
-                  }
-                  errors++;
-                }
-                if (typeof data327 == "number" && isFinite(data327)) {
-                  if (data327 > 9999 || isNaN(data327)) {
-                    const err865 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+              if (data321["spin-up"] !== void 0) {
+                let data324 = data321["spin-up"];
+                if (typeof data324 === "string") {
+                  if (!pattern84.test(data324)) {
+                    const err864 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err865];
+                      vErrors = [err864];
                     } else {
-                      vErrors.push(err865);
+                      vErrors.push(err864);
                     }
                     errors++;
                   }
-                  if (data327 < 0 || isNaN(data327)) {
-                    const err866 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                } else {
+                  const err865 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err865];
+                  } else {
+                    vErrors.push(err865);
+                  }
+                  errors++;
+                }
+              }
+              if (data321["spin-down"] !== void 0) {
+                let data325 = data321["spin-down"];
+                if (typeof data325 === "string") {
+                  if (!pattern84.test(data325)) {
+                    const err866 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err866];
                     } else {
@@ -10471,311 +10451,276 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                var _valid35 = _errs1014 === errors;
-                valid276 = valid276 || _valid35;
-                const _errs1016 = errors;
-                if (!validate21(data327, { instancePath: instancePath + "/machine/signals/released", parentData: data324, parentDataProperty: "released", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid35 = _errs1016 === errors;
-                valid276 = valid276 || _valid35;
-                if (!valid276) {
-                  const err867 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err867 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err867];
                   } else {
                     vErrors.push(err867);
                   }
                   errors++;
-                } else {
-                  errors = _errs1013;
-                  if (vErrors !== null) {
-                    if (_errs1013) {
-                      vErrors.length = _errs1013;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data324.clamped !== void 0) {
-                let data328 = data324.clamped;
-                const _errs1018 = errors;
-                let valid277 = false;
-                const _errs1019 = errors;
-                if (!(typeof data328 == "number" && (!(data328 % 1) && !isNaN(data328)) && isFinite(data328))) {
-                  const err868 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (data321["coast-down"] !== void 0) {
+                let data326 = data321["coast-down"];
+                if (typeof data326 === "string") {
+                  if (!pattern84.test(data326)) {
+                    const err868 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err868];
+                    } else {
+                      vErrors.push(err868);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err869 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err868];
+                    vErrors = [err869];
                   } else {
-                    vErrors.push(err868);
+                    vErrors.push(err869);
                   }
                   errors++;
                 }
-                if (typeof data328 == "number" && isFinite(data328)) {
-                  if (data328 > 9999 || isNaN(data328)) {
-                    const err869 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err869];
-                    } else {
-                      vErrors.push(err869);
-                    }
-                    errors++;
+              }
+              if (data321.orient !== void 0) {
+                let data327 = data321.orient;
+                if (typeof data327 !== "string") {
+                  const err870 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err870];
+                  } else {
+                    vErrors.push(err870);
                   }
-                  if (data328 < 0 || isNaN(data328)) {
-                    const err870 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err870];
-                    } else {
-                      vErrors.push(err870);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid36 = _errs1019 === errors;
-                valid277 = valid277 || _valid36;
-                const _errs1021 = errors;
-                if (!validate21(data328, { instancePath: instancePath + "/machine/signals/clamped", parentData: data324, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid36 = _errs1021 === errors;
-                valid277 = valid277 || _valid36;
-                if (!valid277) {
-                  const err871 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data327 === "yes" || data327 === "no")) {
+                  const err871 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err871];
                   } else {
                     vErrors.push(err871);
                   }
                   errors++;
-                } else {
-                  errors = _errs1018;
-                  if (vErrors !== null) {
-                    if (_errs1018) {
-                      vErrors.length = _errs1018;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data324["tool-present"] !== void 0) {
-                let data329 = data324["tool-present"];
-                const _errs1023 = errors;
-                let valid278 = false;
-                const _errs1024 = errors;
-                if (!(typeof data329 == "number" && (!(data329 % 1) && !isNaN(data329)) && isFinite(data329))) {
-                  const err872 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err872 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err872];
+              } else {
+                vErrors.push(err872);
+              }
+              errors++;
+            }
+          }
+          if (data307.signals !== void 0) {
+            let data328 = data307.signals;
+            if (data328 && typeof data328 == "object" && !Array.isArray(data328)) {
+              for (const key50 in data328) {
+                if (!(key50 === "at-speed" || key50 === "stopped" || key50 === "released" || key50 === "clamped" || key50 === "tool-present" || key50 === "air" || key50 === "hold-down")) {
+                  const err873 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key50 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err872];
+                    vErrors = [err873];
                   } else {
-                    vErrors.push(err872);
+                    vErrors.push(err873);
+                  }
+                  errors++;
+                }
+              }
+              if (data328["at-speed"] !== void 0) {
+                let data329 = data328["at-speed"];
+                const _errs1019 = errors;
+                let valid280 = false;
+                const _errs1020 = errors;
+                if (!(typeof data329 == "number" && (!(data329 % 1) && !isNaN(data329)) && isFinite(data329))) {
+                  const err874 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err874];
+                  } else {
+                    vErrors.push(err874);
                   }
                   errors++;
                 }
                 if (typeof data329 == "number" && isFinite(data329)) {
                   if (data329 > 9999 || isNaN(data329)) {
-                    const err873 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err875 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err873];
+                      vErrors = [err875];
                     } else {
-                      vErrors.push(err873);
+                      vErrors.push(err875);
                     }
                     errors++;
                   }
                   if (data329 < 0 || isNaN(data329)) {
-                    const err874 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err876 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err874];
+                      vErrors = [err876];
                     } else {
-                      vErrors.push(err874);
+                      vErrors.push(err876);
                     }
                     errors++;
                   }
                 }
-                var _valid37 = _errs1024 === errors;
-                valid278 = valid278 || _valid37;
-                const _errs1026 = errors;
-                if (!validate21(data329, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data324, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid35 = _errs1020 === errors;
+                valid280 = valid280 || _valid35;
+                const _errs1022 = errors;
+                if (!validate21(data329, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data328, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid37 = _errs1026 === errors;
-                valid278 = valid278 || _valid37;
-                if (!valid278) {
-                  const err875 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid35 = _errs1022 === errors;
+                valid280 = valid280 || _valid35;
+                if (!valid280) {
+                  const err877 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err875];
+                    vErrors = [err877];
                   } else {
-                    vErrors.push(err875);
+                    vErrors.push(err877);
                   }
                   errors++;
                 } else {
-                  errors = _errs1023;
+                  errors = _errs1019;
                   if (vErrors !== null) {
-                    if (_errs1023) {
-                      vErrors.length = _errs1023;
+                    if (_errs1019) {
+                      vErrors.length = _errs1019;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data324.air !== void 0) {
-                let data330 = data324.air;
-                const _errs1028 = errors;
-                let valid279 = false;
-                const _errs1029 = errors;
+              if (data328.stopped !== void 0) {
+                let data330 = data328.stopped;
+                const _errs1024 = errors;
+                let valid281 = false;
+                const _errs1025 = errors;
                 if (!(typeof data330 == "number" && (!(data330 % 1) && !isNaN(data330)) && isFinite(data330))) {
-                  const err876 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err878 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err876];
+                    vErrors = [err878];
                   } else {
-                    vErrors.push(err876);
+                    vErrors.push(err878);
                   }
                   errors++;
                 }
                 if (typeof data330 == "number" && isFinite(data330)) {
                   if (data330 > 9999 || isNaN(data330)) {
-                    const err877 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err879 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err877];
+                      vErrors = [err879];
                     } else {
-                      vErrors.push(err877);
+                      vErrors.push(err879);
                     }
                     errors++;
                   }
                   if (data330 < 0 || isNaN(data330)) {
-                    const err878 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err880 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err878];
+                      vErrors = [err880];
                     } else {
-                      vErrors.push(err878);
+                      vErrors.push(err880);
                     }
                     errors++;
                   }
                 }
-                var _valid38 = _errs1029 === errors;
-                valid279 = valid279 || _valid38;
-                const _errs1031 = errors;
-                if (!validate21(data330, { instancePath: instancePath + "/machine/signals/air", parentData: data324, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid36 = _errs1025 === errors;
+                valid281 = valid281 || _valid36;
+                const _errs1027 = errors;
+                if (!validate21(data330, { instancePath: instancePath + "/machine/signals/stopped", parentData: data328, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid38 = _errs1031 === errors;
-                valid279 = valid279 || _valid38;
-                if (!valid279) {
-                  const err879 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid36 = _errs1027 === errors;
+                valid281 = valid281 || _valid36;
+                if (!valid281) {
+                  const err881 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err879];
+                    vErrors = [err881];
                   } else {
-                    vErrors.push(err879);
+                    vErrors.push(err881);
                   }
                   errors++;
                 } else {
-                  errors = _errs1028;
+                  errors = _errs1024;
                   if (vErrors !== null) {
-                    if (_errs1028) {
-                      vErrors.length = _errs1028;
+                    if (_errs1024) {
+                      vErrors.length = _errs1024;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data324["hold-down"] !== void 0) {
-                let data331 = data324["hold-down"];
-                const _errs1033 = errors;
-                let valid280 = false;
-                const _errs1034 = errors;
+              if (data328.released !== void 0) {
+                let data331 = data328.released;
+                const _errs1029 = errors;
+                let valid282 = false;
+                const _errs1030 = errors;
                 if (!(typeof data331 == "number" && (!(data331 % 1) && !isNaN(data331)) && isFinite(data331))) {
-                  const err880 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err882 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err880];
+                    vErrors = [err882];
                   } else {
-                    vErrors.push(err880);
+                    vErrors.push(err882);
                   }
                   errors++;
                 }
                 if (typeof data331 == "number" && isFinite(data331)) {
                   if (data331 > 9999 || isNaN(data331)) {
-                    const err881 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err883 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err881];
+                      vErrors = [err883];
                     } else {
-                      vErrors.push(err881);
+                      vErrors.push(err883);
                     }
                     errors++;
                   }
                   if (data331 < 0 || isNaN(data331)) {
-                    const err882 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err884 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err882];
+                      vErrors = [err884];
                     } else {
-                      vErrors.push(err882);
+                      vErrors.push(err884);
                     }
                     errors++;
                   }
                 }
-                var _valid39 = _errs1034 === errors;
-                valid280 = valid280 || _valid39;
-                const _errs1036 = errors;
-                if (!validate21(data331, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data324, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid37 = _errs1030 === errors;
+                valid282 = valid282 || _valid37;
+                const _errs1032 = errors;
+                if (!validate21(data331, { instancePath: instancePath + "/machine/signals/released", parentData: data328, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid39 = _errs1036 === errors;
-                valid280 = valid280 || _valid39;
-                if (!valid280) {
-                  const err883 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err883];
-                  } else {
-                    vErrors.push(err883);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1033;
-                  if (vErrors !== null) {
-                    if (_errs1033) {
-                      vErrors.length = _errs1033;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-            } else {
-              const err884 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err884];
-              } else {
-                vErrors.push(err884);
-              }
-              errors++;
-            }
-          }
-          if (data303.waits !== void 0) {
-            let data332 = data303.waits;
-            if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
-              for (const key51 in data332) {
-                if (!(key51 === "on-timeout")) {
-                  const err885 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+                var _valid37 = _errs1032 === errors;
+                valid282 = valid282 || _valid37;
+                if (!valid282) {
+                  const err885 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err885];
                   } else {
                     vErrors.push(err885);
                   }
                   errors++;
+                } else {
+                  errors = _errs1029;
+                  if (vErrors !== null) {
+                    if (_errs1029) {
+                      vErrors.length = _errs1029;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data332["on-timeout"] !== void 0) {
-                let data333 = data332["on-timeout"];
-                if (typeof data333 !== "string") {
-                  const err886 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data328.clamped !== void 0) {
+                let data332 = data328.clamped;
+                const _errs1034 = errors;
+                let valid283 = false;
+                const _errs1035 = errors;
+                if (!(typeof data332 == "number" && (!(data332 % 1) && !isNaN(data332)) && isFinite(data332))) {
+                  const err886 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err886];
                   } else {
@@ -10783,86 +10728,123 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data333 === "alarm" || data333 === "continues")) {
-                  const err887 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                if (typeof data332 == "number" && isFinite(data332)) {
+                  if (data332 > 9999 || isNaN(data332)) {
+                    const err887 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err887];
+                    } else {
+                      vErrors.push(err887);
+                    }
+                    errors++;
+                  }
+                  if (data332 < 0 || isNaN(data332)) {
+                    const err888 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err888];
+                    } else {
+                      vErrors.push(err888);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid38 = _errs1035 === errors;
+                valid283 = valid283 || _valid38;
+                const _errs1037 = errors;
+                if (!validate21(data332, { instancePath: instancePath + "/machine/signals/clamped", parentData: data328, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid38 = _errs1037 === errors;
+                valid283 = valid283 || _valid38;
+                if (!valid283) {
+                  const err889 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err887];
+                    vErrors = [err889];
                   } else {
-                    vErrors.push(err887);
+                    vErrors.push(err889);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1034;
+                  if (vErrors !== null) {
+                    if (_errs1034) {
+                      vErrors.length = _errs1034;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data328["tool-present"] !== void 0) {
+                let data333 = data328["tool-present"];
+                const _errs1039 = errors;
+                let valid284 = false;
+                const _errs1040 = errors;
+                if (!(typeof data333 == "number" && (!(data333 % 1) && !isNaN(data333)) && isFinite(data333))) {
+                  const err890 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err890];
+                  } else {
+                    vErrors.push(err890);
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err888 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err888];
-              } else {
-                vErrors.push(err888);
-              }
-              errors++;
-            }
-          }
-          if (data303.swap !== void 0) {
-            let data334 = data303.swap;
-            if (typeof data334 !== "string") {
-              const err889 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err889];
-              } else {
-                vErrors.push(err889);
-              }
-              errors++;
-            }
-            if (!(data334 === "controller" || data334 === "rack" || data334 === "operator")) {
-              const err890 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err890];
-              } else {
-                vErrors.push(err890);
-              }
-              errors++;
-            }
-          }
-          if (data303["change-effects"] !== void 0) {
-            let data335 = data303["change-effects"];
-            if (data335 && typeof data335 == "object" && !Array.isArray(data335)) {
-              for (const key52 in data335) {
-                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
-                  const err891 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err891];
-                  } else {
-                    vErrors.push(err891);
+                if (typeof data333 == "number" && isFinite(data333)) {
+                  if (data333 > 9999 || isNaN(data333)) {
+                    const err891 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err891];
+                    } else {
+                      vErrors.push(err891);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data335.position !== void 0) {
-                let data336 = data335.position;
-                if (typeof data336 !== "string") {
-                  const err892 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err892];
-                  } else {
-                    vErrors.push(err892);
+                  if (data333 < 0 || isNaN(data333)) {
+                    const err892 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err892];
+                    } else {
+                      vErrors.push(err892);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data336 === "unchanged" || data336 === "unknown" || data336 === "swap-height")) {
-                  const err893 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                var _valid39 = _errs1040 === errors;
+                valid284 = valid284 || _valid39;
+                const _errs1042 = errors;
+                if (!validate21(data333, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data328, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid39 = _errs1042 === errors;
+                valid284 = valid284 || _valid39;
+                if (!valid284) {
+                  const err893 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err893];
                   } else {
                     vErrors.push(err893);
                   }
                   errors++;
+                } else {
+                  errors = _errs1039;
+                  if (vErrors !== null) {
+                    if (_errs1039) {
+                      vErrors.length = _errs1039;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data335.spindle !== void 0) {
-                let data337 = data335.spindle;
-                if (typeof data337 !== "string") {
-                  const err894 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data328.air !== void 0) {
+                let data334 = data328.air;
+                const _errs1044 = errors;
+                let valid285 = false;
+                const _errs1045 = errors;
+                if (!(typeof data334 == "number" && (!(data334 % 1) && !isNaN(data334)) && isFinite(data334))) {
+                  const err894 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err894];
                   } else {
@@ -10870,41 +10852,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data337 === "unchanged" || data337 === "stopped")) {
-                  const err895 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err895];
-                  } else {
-                    vErrors.push(err895);
+                if (typeof data334 == "number" && isFinite(data334)) {
+                  if (data334 > 9999 || isNaN(data334)) {
+                    const err895 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err895];
+                    } else {
+                      vErrors.push(err895);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-              }
-              if (data335.coolant !== void 0) {
-                let data338 = data335.coolant;
-                if (typeof data338 !== "string") {
-                  const err896 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err896];
-                  } else {
-                    vErrors.push(err896);
+                  if (data334 < 0 || isNaN(data334)) {
+                    const err896 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err896];
+                    } else {
+                      vErrors.push(err896);
+                    }
+                    errors++;
                   }
-                  errors++;
                 }
-                if (!(data338 === "unchanged" || data338 === "off")) {
-                  const err897 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                var _valid40 = _errs1045 === errors;
+                valid285 = valid285 || _valid40;
+                const _errs1047 = errors;
+                if (!validate21(data334, { instancePath: instancePath + "/machine/signals/air", parentData: data328, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid40 = _errs1047 === errors;
+                valid285 = valid285 || _valid40;
+                if (!valid285) {
+                  const err897 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err897];
                   } else {
                     vErrors.push(err897);
                   }
                   errors++;
+                } else {
+                  errors = _errs1044;
+                  if (vErrors !== null) {
+                    if (_errs1044) {
+                      vErrors.length = _errs1044;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data335["length-offset"] !== void 0) {
-                let data339 = data335["length-offset"];
-                if (typeof data339 !== "string") {
-                  const err898 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data328["hold-down"] !== void 0) {
+                let data335 = data328["hold-down"];
+                const _errs1049 = errors;
+                let valid286 = false;
+                const _errs1050 = errors;
+                if (!(typeof data335 == "number" && (!(data335 % 1) && !isNaN(data335)) && isFinite(data335))) {
+                  const err898 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err898];
                   } else {
@@ -10912,53 +10914,70 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data339 === "unchanged" || data339 === "active" || data339 === "cancelled")) {
-                  const err899 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err899];
-                  } else {
-                    vErrors.push(err899);
+                if (typeof data335 == "number" && isFinite(data335)) {
+                  if (data335 > 9999 || isNaN(data335)) {
+                    const err899 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err899];
+                    } else {
+                      vErrors.push(err899);
+                    }
+                    errors++;
                   }
-                  errors++;
+                  if (data335 < 0 || isNaN(data335)) {
+                    const err900 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err900];
+                    } else {
+                      vErrors.push(err900);
+                    }
+                    errors++;
+                  }
                 }
-              }
-            } else {
-              const err900 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err900];
-              } else {
-                vErrors.push(err900);
-              }
-              errors++;
-            }
-          }
-          if (data303["measure-effects"] !== void 0) {
-            let data340 = data303["measure-effects"];
-            if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
-              for (const key53 in data340) {
-                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
-                  const err901 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+                var _valid41 = _errs1050 === errors;
+                valid286 = valid286 || _valid41;
+                const _errs1052 = errors;
+                if (!validate21(data335, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data328, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid41 = _errs1052 === errors;
+                valid286 = valid286 || _valid41;
+                if (!valid286) {
+                  const err901 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err901];
                   } else {
                     vErrors.push(err901);
                   }
                   errors++;
+                } else {
+                  errors = _errs1049;
+                  if (vErrors !== null) {
+                    if (_errs1049) {
+                      vErrors.length = _errs1049;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data340.position !== void 0) {
-                let data341 = data340.position;
-                if (typeof data341 !== "string") {
-                  const err902 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err902];
-                  } else {
-                    vErrors.push(err902);
-                  }
-                  errors++;
-                }
-                if (!(data341 === "unchanged" || data341 === "unknown" || data341 === "swap-height")) {
-                  const err903 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err902 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err902];
+              } else {
+                vErrors.push(err902);
+              }
+              errors++;
+            }
+          }
+          if (data307.waits !== void 0) {
+            let data336 = data307.waits;
+            if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
+              for (const key51 in data336) {
+                if (!(key51 === "on-timeout")) {
+                  const err903 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err903];
                   } else {
@@ -10967,10 +10986,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data340.spindle !== void 0) {
-                let data342 = data340.spindle;
-                if (typeof data342 !== "string") {
-                  const err904 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data336["on-timeout"] !== void 0) {
+                let data337 = data336["on-timeout"];
+                if (typeof data337 !== "string") {
+                  const err904 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err904];
                   } else {
@@ -10978,8 +10997,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data342 === "unchanged" || data342 === "stopped")) {
-                  const err905 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data337 === "alarm" || data337 === "continues")) {
+                  const err905 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err905];
                   } else {
@@ -10988,40 +11007,43 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data340.coolant !== void 0) {
-                let data343 = data340.coolant;
-                if (typeof data343 !== "string") {
-                  const err906 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err906];
-                  } else {
-                    vErrors.push(err906);
-                  }
-                  errors++;
-                }
-                if (!(data343 === "unchanged" || data343 === "off")) {
-                  const err907 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err907];
-                  } else {
-                    vErrors.push(err907);
-                  }
-                  errors++;
-                }
+            } else {
+              const err906 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err906];
+              } else {
+                vErrors.push(err906);
               }
-              if (data340["length-offset"] !== void 0) {
-                let data344 = data340["length-offset"];
-                if (typeof data344 !== "string") {
-                  const err908 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err908];
-                  } else {
-                    vErrors.push(err908);
-                  }
-                  errors++;
-                }
-                if (!(data344 === "unchanged" || data344 === "active" || data344 === "cancelled")) {
-                  const err909 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+          }
+          if (data307.swap !== void 0) {
+            let data338 = data307.swap;
+            if (typeof data338 !== "string") {
+              const err907 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err907];
+              } else {
+                vErrors.push(err907);
+              }
+              errors++;
+            }
+            if (!(data338 === "controller" || data338 === "rack" || data338 === "operator")) {
+              const err908 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err908];
+              } else {
+                vErrors.push(err908);
+              }
+              errors++;
+            }
+          }
+          if (data307["change-effects"] !== void 0) {
+            let data339 = data307["change-effects"];
+            if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+              for (const key52 in data339) {
+                if (!(key52 === "position" || key52 === "spindle" || key52 === "coolant" || key52 === "length-offset")) {
+                  const err909 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err909];
                   } else {
@@ -11030,22 +11052,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err910 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err910];
-              } else {
-                vErrors.push(err910);
-              }
-              errors++;
-            }
-          }
-          if (data303.retract !== void 0) {
-            let data345 = data303.retract;
-            if (data345 && typeof data345 == "object" && !Array.isArray(data345)) {
-              for (const key54 in data345) {
-                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
-                  const err911 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+              if (data339.position !== void 0) {
+                let data340 = data339.position;
+                if (typeof data340 !== "string") {
+                  const err910 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err910];
+                  } else {
+                    vErrors.push(err910);
+                  }
+                  errors++;
+                }
+                if (!(data340 === "unchanged" || data340 === "unknown" || data340 === "swap-height")) {
+                  const err911 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err911];
                   } else {
@@ -11054,10 +11073,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345.by !== void 0) {
-                let data346 = data345.by;
-                if (typeof data346 !== "string") {
-                  const err912 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data339.spindle !== void 0) {
+                let data341 = data339.spindle;
+                if (typeof data341 !== "string") {
+                  const err912 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err912];
                   } else {
@@ -11065,8 +11084,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data346 === "machine-move" || data346 === "reference-return" || data346 === "clearance")) {
-                  const err913 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data341 === "unchanged" || data341 === "stopped")) {
+                  const err913 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err913];
                   } else {
@@ -11075,32 +11094,31 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345.z !== void 0) {
-                let data347 = data345.z;
-                const _errs1073 = errors;
-                let valid286 = false;
-                const _errs1074 = errors;
-                if (typeof data347 == "number" && isFinite(data347)) {
-                  if (data347 > 1e6 || isNaN(data347)) {
-                    const err914 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err914];
-                    } else {
-                      vErrors.push(err914);
-                    }
-                    errors++;
+              if (data339.coolant !== void 0) {
+                let data342 = data339.coolant;
+                if (typeof data342 !== "string") {
+                  const err914 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err914];
+                  } else {
+                    vErrors.push(err914);
                   }
-                  if (data347 < -1e6 || isNaN(data347)) {
-                    const err915 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err915];
-                    } else {
-                      vErrors.push(err915);
-                    }
-                    errors++;
+                  errors++;
+                }
+                if (!(data342 === "unchanged" || data342 === "off")) {
+                  const err915 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err915];
+                  } else {
+                    vErrors.push(err915);
                   }
-                } else {
-                  const err916 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+              }
+              if (data339["length-offset"] !== void 0) {
+                let data343 = data339["length-offset"];
+                if (typeof data343 !== "string") {
+                  const err916 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err916];
                   } else {
@@ -11108,53 +11126,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid40 = _errs1074 === errors;
-                valid286 = valid286 || _valid40;
-                const _errs1076 = errors;
-                if (typeof data347 === "string") {
-                  if (!pattern24.test(data347)) {
-                    const err917 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err917];
-                    } else {
-                      vErrors.push(err917);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err918 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data343 === "unchanged" || data343 === "active" || data343 === "cancelled")) {
+                  const err917 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err918];
+                    vErrors = [err917];
                   } else {
-                    vErrors.push(err918);
+                    vErrors.push(err917);
                   }
                   errors++;
                 }
-                var _valid40 = _errs1076 === errors;
-                valid286 = valid286 || _valid40;
-                if (!valid286) {
-                  const err919 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              }
+            } else {
+              const err918 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err918];
+              } else {
+                vErrors.push(err918);
+              }
+              errors++;
+            }
+          }
+          if (data307["measure-effects"] !== void 0) {
+            let data344 = data307["measure-effects"];
+            if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+              for (const key53 in data344) {
+                if (!(key53 === "position" || key53 === "spindle" || key53 === "coolant" || key53 === "length-offset")) {
+                  const err919 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err919];
                   } else {
                     vErrors.push(err919);
                   }
                   errors++;
-                } else {
-                  errors = _errs1073;
-                  if (vErrors !== null) {
-                    if (_errs1073) {
-                      vErrors.length = _errs1073;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data345["acts-on"] !== void 0) {
-                let data348 = data345["acts-on"];
-                if (typeof data348 !== "string") {
-                  const err920 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data344.position !== void 0) {
+                let data345 = data344.position;
+                if (typeof data345 !== "string") {
+                  const err920 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err920];
                   } else {
@@ -11162,8 +11171,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data348 === "spindle-nose" || data348 === "tool-tip")) {
-                  const err921 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data345 === "unchanged" || data345 === "unknown" || data345 === "swap-height")) {
+                  const err921 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err921];
                   } else {
@@ -11172,10 +11181,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345["cancel-length-first"] !== void 0) {
-                let data349 = data345["cancel-length-first"];
-                if (typeof data349 !== "string") {
-                  const err922 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data344.spindle !== void 0) {
+                let data346 = data344.spindle;
+                if (typeof data346 !== "string") {
+                  const err922 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err922];
                   } else {
@@ -11183,8 +11192,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data349 === "yes" || data349 === "no")) {
-                  const err923 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data346 === "unchanged" || data346 === "stopped")) {
+                  const err923 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err923];
                   } else {
@@ -11193,10 +11202,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345.intermediate !== void 0) {
-                let data350 = data345.intermediate;
-                if (typeof data350 !== "string") {
-                  const err924 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data344.coolant !== void 0) {
+                let data347 = data344.coolant;
+                if (typeof data347 !== "string") {
+                  const err924 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err924];
                   } else {
@@ -11204,8 +11213,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data350 === "none" || data350 === "incremental-zero")) {
-                  const err925 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data347 === "unchanged" || data347 === "off")) {
+                  const err925 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err925];
                   } else {
@@ -11214,28 +11223,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data345["change-position"] !== void 0) {
-                if (!validate29(data345["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data345, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data344["length-offset"] !== void 0) {
+                let data348 = data344["length-offset"];
+                if (typeof data348 !== "string") {
+                  const err926 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err926];
+                  } else {
+                    vErrors.push(err926);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err926 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err926];
-              } else {
-                vErrors.push(err926);
-              }
-              errors++;
-            }
-          }
-          if (data303["length-offset"] !== void 0) {
-            let data352 = data303["length-offset"];
-            if (data352 && typeof data352 == "object" && !Array.isArray(data352)) {
-              for (const key55 in data352) {
-                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
-                  const err927 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                if (!(data348 === "unchanged" || data348 === "active" || data348 === "cancelled")) {
+                  const err927 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err927];
                   } else {
@@ -11244,19 +11244,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data352.form !== void 0) {
-                let data353 = data352.form;
-                if (typeof data353 !== "string") {
-                  const err928 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err928];
-                  } else {
-                    vErrors.push(err928);
-                  }
-                  errors++;
-                }
-                if (!(data353 === "with-first-z" || data353 === "own-block" || data353 === "in-tool-word" || data353 === "none")) {
-                  const err929 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err928 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err928];
+              } else {
+                vErrors.push(err928);
+              }
+              errors++;
+            }
+          }
+          if (data307.retract !== void 0) {
+            let data349 = data307.retract;
+            if (data349 && typeof data349 == "object" && !Array.isArray(data349)) {
+              for (const key54 in data349) {
+                if (!(key54 === "by" || key54 === "z" || key54 === "acts-on" || key54 === "cancel-length-first" || key54 === "intermediate" || key54 === "change-position")) {
+                  const err929 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err929];
                   } else {
@@ -11265,10 +11268,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data352["select-moves"] !== void 0) {
-                let data354 = data352["select-moves"];
-                if (typeof data354 !== "string") {
-                  const err930 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data349.by !== void 0) {
+                let data350 = data349.by;
+                if (typeof data350 !== "string") {
+                  const err930 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err930];
                   } else {
@@ -11276,8 +11279,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data354 === "yes" || data354 === "no")) {
-                  const err931 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data350 === "machine-move" || data350 === "reference-return" || data350 === "clearance")) {
+                  const err931 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err931];
                   } else {
@@ -11286,88 +11289,95 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data352["cancel-moves"] !== void 0) {
-                let data355 = data352["cancel-moves"];
-                if (typeof data355 !== "string") {
-                  const err932 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data349.z !== void 0) {
+                let data351 = data349.z;
+                const _errs1089 = errors;
+                let valid292 = false;
+                const _errs1090 = errors;
+                if (typeof data351 == "number" && isFinite(data351)) {
+                  if (data351 > 1e6 || isNaN(data351)) {
+                    const err932 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err932];
+                    } else {
+                      vErrors.push(err932);
+                    }
+                    errors++;
+                  }
+                  if (data351 < -1e6 || isNaN(data351)) {
+                    const err933 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err933];
+                    } else {
+                      vErrors.push(err933);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err934 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err932];
+                    vErrors = [err934];
                   } else {
-                    vErrors.push(err932);
+                    vErrors.push(err934);
                   }
                   errors++;
                 }
-                if (!(data355 === "yes" || data355 === "no")) {
-                  const err933 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid42 = _errs1090 === errors;
+                valid292 = valid292 || _valid42;
+                const _errs1092 = errors;
+                if (typeof data351 === "string") {
+                  if (!pattern24.test(data351)) {
+                    const err935 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err935];
+                    } else {
+                      vErrors.push(err935);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err936 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err933];
+                    vErrors = [err936];
                   } else {
-                    vErrors.push(err933);
+                    vErrors.push(err936);
                   }
                   errors++;
                 }
+                var _valid42 = _errs1092 === errors;
+                valid292 = valid292 || _valid42;
+                if (!valid292) {
+                  const err937 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err937];
+                  } else {
+                    vErrors.push(err937);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1089;
+                  if (vErrors !== null) {
+                    if (_errs1089) {
+                      vErrors.length = _errs1089;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-            } else {
-              const err934 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err934];
-              } else {
-                vErrors.push(err934);
-              }
-              errors++;
-            }
-          }
-          if (data303.lengths !== void 0) {
-            let data356 = data303.lengths;
-            if (typeof data356 !== "string") {
-              const err935 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err935];
-              } else {
-                vErrors.push(err935);
-              }
-              errors++;
-            }
-            if (!(data356 === "table" || data356 === "measured" || data356 === "operator")) {
-              const err936 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err936];
-              } else {
-                vErrors.push(err936);
-              }
-              errors++;
-            }
-          }
-          if (data303.drawbar !== void 0) {
-            let data357 = data303.drawbar;
-            const _errs1100 = errors;
-            let valid291 = false;
-            const _errs1101 = errors;
-            if (typeof data357 !== "string") {
-              const err937 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err937];
-              } else {
-                vErrors.push(err937);
-              }
-              errors++;
-            }
-            if ("none" !== data357) {
-              const err938 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err938];
-              } else {
-                vErrors.push(err938);
-              }
-              errors++;
-            }
-            var _valid41 = _errs1101 === errors;
-            valid291 = valid291 || _valid41;
-            const _errs1103 = errors;
-            if (data357 && typeof data357 == "object" && !Array.isArray(data357)) {
-              for (const key56 in data357) {
-                if (!(key56 === "travels" || key56 === "taper-air")) {
-                  const err939 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+              if (data349["acts-on"] !== void 0) {
+                let data352 = data349["acts-on"];
+                if (typeof data352 !== "string") {
+                  const err938 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err938];
+                  } else {
+                    vErrors.push(err938);
+                  }
+                  errors++;
+                }
+                if (!(data352 === "spindle-nose" || data352 === "tool-tip")) {
+                  const err939 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err939];
                   } else {
@@ -11376,10 +11386,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data357.travels !== void 0) {
-                let data358 = data357.travels;
-                if (typeof data358 !== "string") {
-                  const err940 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data349["cancel-length-first"] !== void 0) {
+                let data353 = data349["cancel-length-first"];
+                if (typeof data353 !== "string") {
+                  const err940 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err940];
                   } else {
@@ -11387,8 +11397,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data358 === "clamped" || data358 === "released")) {
-                  const err941 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data353 === "yes" || data353 === "no")) {
+                  const err941 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err941];
                   } else {
@@ -11397,10 +11407,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data357["taper-air"] !== void 0) {
-                let data359 = data357["taper-air"];
-                if (typeof data359 !== "string") {
-                  const err942 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data349.intermediate !== void 0) {
+                let data354 = data349.intermediate;
+                if (typeof data354 !== "string") {
+                  const err942 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err942];
                   } else {
@@ -11408,8 +11418,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data359 === "yes" || data359 === "no")) {
-                  const err943 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data354 === "none" || data354 === "incremental-zero")) {
+                  const err943 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err943];
                   } else {
@@ -11418,8 +11428,14 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data349["change-position"] !== void 0) {
+                if (!validate29(data349["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data349, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
+                }
+              }
             } else {
-              const err944 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err944 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err944];
               } else {
@@ -11427,57 +11443,46 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid41 = _errs1103 === errors;
-            valid291 = valid291 || _valid41;
-            if (!valid291) {
-              const err945 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err945];
-              } else {
-                vErrors.push(err945);
-              }
-              errors++;
-            } else {
-              errors = _errs1100;
-              if (vErrors !== null) {
-                if (_errs1100) {
-                  vErrors.length = _errs1100;
-                } else {
-                  vErrors = null;
+          }
+          if (data307["length-offset"] !== void 0) {
+            let data356 = data307["length-offset"];
+            if (data356 && typeof data356 == "object" && !Array.isArray(data356)) {
+              for (const key55 in data356) {
+                if (!(key55 === "form" || key55 === "select-moves" || key55 === "cancel-moves")) {
+                  const err945 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err945];
+                  } else {
+                    vErrors.push(err945);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data303.rack !== void 0) {
-            let data360 = data303.rack;
-            const _errs1112 = errors;
-            let valid294 = false;
-            const _errs1113 = errors;
-            if (typeof data360 !== "string") {
-              const err946 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err946];
-              } else {
-                vErrors.push(err946);
+              if (data356.form !== void 0) {
+                let data357 = data356.form;
+                if (typeof data357 !== "string") {
+                  const err946 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err946];
+                  } else {
+                    vErrors.push(err946);
+                  }
+                  errors++;
+                }
+                if (!(data357 === "with-first-z" || data357 === "own-block" || data357 === "in-tool-word" || data357 === "none")) {
+                  const err947 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err947];
+                  } else {
+                    vErrors.push(err947);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if ("none" !== data360) {
-              const err947 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err947];
-              } else {
-                vErrors.push(err947);
-              }
-              errors++;
-            }
-            var _valid42 = _errs1113 === errors;
-            valid294 = valid294 || _valid42;
-            const _errs1115 = errors;
-            if (data360 && typeof data360 == "object" && !Array.isArray(data360)) {
-              for (const key57 in data360) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
-                  const err948 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+              if (data356["select-moves"] !== void 0) {
+                let data358 = data356["select-moves"];
+                if (typeof data358 !== "string") {
+                  const err948 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err948];
                   } else {
@@ -11485,11 +11490,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data360.style !== void 0) {
-                let data361 = data360.style;
-                if (typeof data361 !== "string") {
-                  const err949 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data358 === "yes" || data358 === "no")) {
+                  const err949 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err949];
                   } else {
@@ -11497,8 +11499,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data361 === "drop-in" || data361 === "slide-in")) {
-                  const err950 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data356["cancel-moves"] !== void 0) {
+                let data359 = data356["cancel-moves"];
+                if (typeof data359 !== "string") {
+                  const err950 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err950];
                   } else {
@@ -11506,109 +11511,98 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data360["clear-z"] !== void 0) {
-                let data362 = data360["clear-z"];
-                const _errs1122 = errors;
-                let valid297 = false;
-                const _errs1123 = errors;
-                if (typeof data362 == "number" && isFinite(data362)) {
-                  if (data362 > 1e6 || isNaN(data362)) {
-                    const err951 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err951];
-                    } else {
-                      vErrors.push(err951);
-                    }
-                    errors++;
-                  }
-                  if (data362 < -1e6 || isNaN(data362)) {
-                    const err952 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err952];
-                    } else {
-                      vErrors.push(err952);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err953 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                if (!(data359 === "yes" || data359 === "no")) {
+                  const err951 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err953];
+                    vErrors = [err951];
                   } else {
-                    vErrors.push(err953);
+                    vErrors.push(err951);
                   }
                   errors++;
-                }
-                var _valid43 = _errs1123 === errors;
-                valid297 = valid297 || _valid43;
-                const _errs1125 = errors;
-                if (typeof data362 === "string") {
-                  if (!pattern24.test(data362)) {
-                    const err954 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err954];
-                    } else {
-                      vErrors.push(err954);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err955 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err955];
-                  } else {
-                    vErrors.push(err955);
-                  }
-                  errors++;
-                }
-                var _valid43 = _errs1125 === errors;
-                valid297 = valid297 || _valid43;
-                if (!valid297) {
-                  const err956 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err956];
-                  } else {
-                    vErrors.push(err956);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1122;
-                  if (vErrors !== null) {
-                    if (_errs1122) {
-                      vErrors.length = _errs1122;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data360["pocket-z"] !== void 0) {
-                let data363 = data360["pocket-z"];
-                const _errs1129 = errors;
-                let valid299 = false;
-                const _errs1130 = errors;
-                if (typeof data363 == "number" && isFinite(data363)) {
-                  if (data363 > 1e6 || isNaN(data363)) {
-                    const err957 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err957];
-                    } else {
-                      vErrors.push(err957);
-                    }
-                    errors++;
+            } else {
+              const err952 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err952];
+              } else {
+                vErrors.push(err952);
+              }
+              errors++;
+            }
+          }
+          if (data307.lengths !== void 0) {
+            let data360 = data307.lengths;
+            if (typeof data360 !== "string") {
+              const err953 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err953];
+              } else {
+                vErrors.push(err953);
+              }
+              errors++;
+            }
+            if (!(data360 === "table" || data360 === "measured" || data360 === "operator")) {
+              const err954 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err954];
+              } else {
+                vErrors.push(err954);
+              }
+              errors++;
+            }
+          }
+          if (data307.drawbar !== void 0) {
+            let data361 = data307.drawbar;
+            const _errs1116 = errors;
+            let valid297 = false;
+            const _errs1117 = errors;
+            if (typeof data361 !== "string") {
+              const err955 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err955];
+              } else {
+                vErrors.push(err955);
+              }
+              errors++;
+            }
+            if ("none" !== data361) {
+              const err956 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err956];
+              } else {
+                vErrors.push(err956);
+              }
+              errors++;
+            }
+            var _valid43 = _errs1117 === errors;
+            valid297 = valid297 || _valid43;
+            const _errs1119 = errors;
+            if (data361 && typeof data361 == "object" && !Array.isArray(data361)) {
+              for (const key56 in data361) {
+                if (!(key56 === "travels" || key56 === "taper-air")) {
+                  const err957 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err957];
+                  } else {
+                    vErrors.push(err957);
                   }
-                  if (data363 < -1e6 || isNaN(data363)) {
-                    const err958 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err958];
-                    } else {
-                      vErrors.push(err958);
-                    }
-                    errors++;
+                  errors++;
+                }
+              }
+              if (data361.travels !== void 0) {
+                let data362 = data361.travels;
+                if (typeof data362 !== "string") {
+                  const err958 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err958];
+                  } else {
+                    vErrors.push(err958);
                   }
-                } else {
-                  const err959 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data362 === "clamped" || data362 === "released")) {
+                  const err959 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err959];
                   } else {
@@ -11616,21 +11610,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid44 = _errs1130 === errors;
-                valid299 = valid299 || _valid44;
-                const _errs1132 = errors;
-                if (typeof data363 === "string") {
-                  if (!pattern24.test(data363)) {
-                    const err960 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err960];
-                    } else {
-                      vErrors.push(err960);
-                    }
-                    errors++;
+              }
+              if (data361["taper-air"] !== void 0) {
+                let data363 = data361["taper-air"];
+                if (typeof data363 !== "string") {
+                  const err960 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err960];
+                  } else {
+                    vErrors.push(err960);
                   }
-                } else {
-                  const err961 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data363 === "yes" || data363 === "no")) {
+                  const err961 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err961];
                   } else {
@@ -11638,75 +11631,79 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid44 = _errs1132 === errors;
-                valid299 = valid299 || _valid44;
-                if (!valid299) {
-                  const err962 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err962];
-                  } else {
-                    vErrors.push(err962);
-                  }
-                  errors++;
+              }
+            } else {
+              const err962 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err962];
+              } else {
+                vErrors.push(err962);
+              }
+              errors++;
+            }
+            var _valid43 = _errs1119 === errors;
+            valid297 = valid297 || _valid43;
+            if (!valid297) {
+              const err963 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err963];
+              } else {
+                vErrors.push(err963);
+              }
+              errors++;
+            } else {
+              errors = _errs1116;
+              if (vErrors !== null) {
+                if (_errs1116) {
+                  vErrors.length = _errs1116;
                 } else {
-                  errors = _errs1129;
-                  if (vErrors !== null) {
-                    if (_errs1129) {
-                      vErrors.length = _errs1129;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
+                  vErrors = null;
                 }
               }
-              if (data360["descend-from"] !== void 0) {
-                let data364 = data360["descend-from"];
-                const _errs1136 = errors;
-                let valid301 = false;
-                const _errs1137 = errors;
-                if (typeof data364 == "number" && isFinite(data364)) {
-                  if (data364 > 1e6 || isNaN(data364)) {
-                    const err963 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err963];
-                    } else {
-                      vErrors.push(err963);
-                    }
-                    errors++;
-                  }
-                  if (data364 < -1e6 || isNaN(data364)) {
-                    const err964 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err964];
-                    } else {
-                      vErrors.push(err964);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err965 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            }
+          }
+          if (data307.rack !== void 0) {
+            let data364 = data307.rack;
+            const _errs1128 = errors;
+            let valid300 = false;
+            const _errs1129 = errors;
+            if (typeof data364 !== "string") {
+              const err964 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err964];
+              } else {
+                vErrors.push(err964);
+              }
+              errors++;
+            }
+            if ("none" !== data364) {
+              const err965 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err965];
+              } else {
+                vErrors.push(err965);
+              }
+              errors++;
+            }
+            var _valid44 = _errs1129 === errors;
+            valid300 = valid300 || _valid44;
+            const _errs1131 = errors;
+            if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
+              for (const key57 in data364) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key57)) {
+                  const err966 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err965];
+                    vErrors = [err966];
                   } else {
-                    vErrors.push(err965);
+                    vErrors.push(err966);
                   }
                   errors++;
                 }
-                var _valid45 = _errs1137 === errors;
-                valid301 = valid301 || _valid45;
-                const _errs1139 = errors;
-                if (typeof data364 === "string") {
-                  if (!pattern24.test(data364)) {
-                    const err966 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err966];
-                    } else {
-                      vErrors.push(err966);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err967 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+              if (data364.style !== void 0) {
+                let data365 = data364.style;
+                if (typeof data365 !== "string") {
+                  const err967 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err967];
                   } else {
@@ -11714,35 +11711,24 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid45 = _errs1139 === errors;
-                valid301 = valid301 || _valid45;
-                if (!valid301) {
-                  const err968 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data365 === "drop-in" || data365 === "slide-in")) {
+                  const err968 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err968];
                   } else {
                     vErrors.push(err968);
                   }
                   errors++;
-                } else {
-                  errors = _errs1136;
-                  if (vErrors !== null) {
-                    if (_errs1136) {
-                      vErrors.length = _errs1136;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data360["descend-feed"] !== void 0) {
-                let data365 = data360["descend-feed"];
-                const _errs1143 = errors;
+              if (data364["clear-z"] !== void 0) {
+                let data366 = data364["clear-z"];
+                const _errs1138 = errors;
                 let valid303 = false;
-                const _errs1144 = errors;
-                if (typeof data365 == "number" && isFinite(data365)) {
-                  if (data365 > 1e6 || isNaN(data365)) {
-                    const err969 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                const _errs1139 = errors;
+                if (typeof data366 == "number" && isFinite(data366)) {
+                  if (data366 > 1e6 || isNaN(data366)) {
+                    const err969 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err969];
                     } else {
@@ -11750,8 +11736,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data365 <= 0 || isNaN(data365)) {
-                    const err970 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                  if (data366 < -1e6 || isNaN(data366)) {
+                    const err970 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err970];
                     } else {
@@ -11760,7 +11746,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err971 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err971 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err971];
                   } else {
@@ -11768,12 +11754,12 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid46 = _errs1144 === errors;
-                valid303 = valid303 || _valid46;
-                const _errs1146 = errors;
-                if (typeof data365 === "string") {
-                  if (!pattern93.test(data365)) {
-                    const err972 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                var _valid45 = _errs1139 === errors;
+                valid303 = valid303 || _valid45;
+                const _errs1141 = errors;
+                if (typeof data366 === "string") {
+                  if (!pattern24.test(data366)) {
+                    const err972 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err972];
                     } else {
@@ -11782,7 +11768,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err973 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err973 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err973];
                   } else {
@@ -11790,10 +11776,10 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid46 = _errs1146 === errors;
-                valid303 = valid303 || _valid46;
+                var _valid45 = _errs1141 === errors;
+                valid303 = valid303 || _valid45;
                 if (!valid303) {
-                  const err974 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err974 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err974];
                   } else {
@@ -11801,79 +11787,64 @@ var compiled = (() => {
                   }
                   errors++;
                 } else {
-                  errors = _errs1143;
+                  errors = _errs1138;
                   if (vErrors !== null) {
-                    if (_errs1143) {
-                      vErrors.length = _errs1143;
+                    if (_errs1138) {
+                      vErrors.length = _errs1138;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data360.pockets !== void 0) {
-                let data366 = data360.pockets;
-                const _errs1149 = errors;
-                let valid304 = false;
-                const _errs1150 = errors;
-                if (data366 && typeof data366 == "object" && !Array.isArray(data366)) {
-                  for (const key58 in data366) {
-                    if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
-                      const err975 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err975];
-                      } else {
-                        vErrors.push(err975);
-                      }
-                      errors++;
+              if (data364["pocket-z"] !== void 0) {
+                let data367 = data364["pocket-z"];
+                const _errs1145 = errors;
+                let valid305 = false;
+                const _errs1146 = errors;
+                if (typeof data367 == "number" && isFinite(data367)) {
+                  if (data367 > 1e6 || isNaN(data367)) {
+                    const err975 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err975];
+                    } else {
+                      vErrors.push(err975);
                     }
+                    errors++;
                   }
-                  if (data366.first !== void 0) {
-                    if (!validate31(data366.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data366, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
+                  if (data367 < -1e6 || isNaN(data367)) {
+                    const err976 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err976];
+                    } else {
+                      vErrors.push(err976);
                     }
-                  }
-                  if (data366.pitch !== void 0) {
-                    if (!validate31(data366.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data366, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data366.count !== void 0) {
-                    let data369 = data366.count;
-                    if (!(typeof data369 == "number" && (!(data369 % 1) && !isNaN(data369)) && isFinite(data369))) {
-                      const err976 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err976];
-                      } else {
-                        vErrors.push(err976);
-                      }
-                      errors++;
-                    }
-                    if (typeof data369 == "number" && isFinite(data369)) {
-                      if (data369 > 200 || isNaN(data369)) {
-                        const err977 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err977];
-                        } else {
-                          vErrors.push(err977);
-                        }
-                        errors++;
-                      }
-                      if (data369 < 1 || isNaN(data369)) {
-                        const err978 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err978];
-                        } else {
-                          vErrors.push(err978);
-                        }
-                        errors++;
-                      }
-                    }
+                    errors++;
                   }
                 } else {
-                  const err979 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err977 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err977];
+                  } else {
+                    vErrors.push(err977);
+                  }
+                  errors++;
+                }
+                var _valid46 = _errs1146 === errors;
+                valid305 = valid305 || _valid46;
+                const _errs1148 = errors;
+                if (typeof data367 === "string") {
+                  if (!pattern24.test(data367)) {
+                    const err978 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err978];
+                    } else {
+                      vErrors.push(err978);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err979 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err979];
                   } else {
@@ -11881,21 +11852,35 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid47 = _errs1150 === errors;
-                valid304 = valid304 || _valid47;
-                const _errs1157 = errors;
-                if (Array.isArray(data366)) {
-                  if (data366.length > 200) {
-                    const err980 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
-                    if (vErrors === null) {
-                      vErrors = [err980];
-                    } else {
-                      vErrors.push(err980);
-                    }
-                    errors++;
+                var _valid46 = _errs1148 === errors;
+                valid305 = valid305 || _valid46;
+                if (!valid305) {
+                  const err980 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err980];
+                  } else {
+                    vErrors.push(err980);
                   }
-                  if (data366.length < 1) {
-                    const err981 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                  errors++;
+                } else {
+                  errors = _errs1145;
+                  if (vErrors !== null) {
+                    if (_errs1145) {
+                      vErrors.length = _errs1145;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data364["descend-from"] !== void 0) {
+                let data368 = data364["descend-from"];
+                const _errs1152 = errors;
+                let valid307 = false;
+                const _errs1153 = errors;
+                if (typeof data368 == "number" && isFinite(data368)) {
+                  if (data368 > 1e6 || isNaN(data368)) {
+                    const err981 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err981];
                     } else {
@@ -11903,71 +11888,39 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  const len10 = data366.length;
-                  for (let i12 = 0; i12 < len10; i12++) {
-                    if (!validate31(data366[i12], { instancePath: instancePath + "/machine/rack/pockets/" + i12, parentData: data366, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
+                  if (data368 < -1e6 || isNaN(data368)) {
+                    const err982 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err982];
+                    } else {
+                      vErrors.push(err982);
                     }
+                    errors++;
                   }
                 } else {
-                  const err982 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err982];
-                  } else {
-                    vErrors.push(err982);
-                  }
-                  errors++;
-                }
-                var _valid47 = _errs1157 === errors;
-                valid304 = valid304 || _valid47;
-                if (!valid304) {
-                  const err983 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err983 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err983];
                   } else {
                     vErrors.push(err983);
                   }
                   errors++;
-                } else {
-                  errors = _errs1149;
-                  if (vErrors !== null) {
-                    if (_errs1149) {
-                      vErrors.length = _errs1149;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data360.zone !== void 0) {
-                let data371 = data360.zone;
-                if (data371 && typeof data371 == "object" && !Array.isArray(data371)) {
-                  for (const key59 in data371) {
-                    if (!(key59 === "min" || key59 === "max")) {
-                      const err984 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err984];
-                      } else {
-                        vErrors.push(err984);
-                      }
-                      errors++;
+                var _valid47 = _errs1153 === errors;
+                valid307 = valid307 || _valid47;
+                const _errs1155 = errors;
+                if (typeof data368 === "string") {
+                  if (!pattern24.test(data368)) {
+                    const err984 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err984];
+                    } else {
+                      vErrors.push(err984);
                     }
-                  }
-                  if (data371.min !== void 0) {
-                    if (!validate29(data371.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data371, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data371.max !== void 0) {
-                    if (!validate29(data371.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data371, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
+                    errors++;
                   }
                 } else {
-                  const err985 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err985 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err985];
                   } else {
@@ -11975,90 +11928,112 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid47 = _errs1155 === errors;
+                valid307 = valid307 || _valid47;
+                if (!valid307) {
+                  const err986 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err986];
+                  } else {
+                    vErrors.push(err986);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1152;
+                  if (vErrors !== null) {
+                    if (_errs1152) {
+                      vErrors.length = _errs1152;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              if (data360.slide !== void 0) {
-                let data374 = data360.slide;
-                if (data374 && typeof data374 == "object" && !Array.isArray(data374)) {
-                  for (const key60 in data374) {
-                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
-                      const err986 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err986];
-                      } else {
-                        vErrors.push(err986);
-                      }
-                      errors++;
+              if (data364["descend-feed"] !== void 0) {
+                let data369 = data364["descend-feed"];
+                const _errs1159 = errors;
+                let valid309 = false;
+                const _errs1160 = errors;
+                if (typeof data369 == "number" && isFinite(data369)) {
+                  if (data369 > 1e6 || isNaN(data369)) {
+                    const err987 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err987];
+                    } else {
+                      vErrors.push(err987);
+                    }
+                    errors++;
+                  }
+                  if (data369 <= 0 || isNaN(data369)) {
+                    const err988 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err988];
+                    } else {
+                      vErrors.push(err988);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err989 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err989];
+                  } else {
+                    vErrors.push(err989);
+                  }
+                  errors++;
+                }
+                var _valid48 = _errs1160 === errors;
+                valid309 = valid309 || _valid48;
+                const _errs1162 = errors;
+                if (typeof data369 === "string") {
+                  if (!pattern93.test(data369)) {
+                    const err990 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err990];
+                    } else {
+                      vErrors.push(err990);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err991 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err991];
+                  } else {
+                    vErrors.push(err991);
+                  }
+                  errors++;
+                }
+                var _valid48 = _errs1162 === errors;
+                valid309 = valid309 || _valid48;
+                if (!valid309) {
+                  const err992 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err992];
+                  } else {
+                    vErrors.push(err992);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1159;
+                  if (vErrors !== null) {
+                    if (_errs1159) {
+                      vErrors.length = _errs1159;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data374.direction !== void 0) {
-                    let data375 = data374.direction;
-                    if (typeof data375 !== "string") {
-                      const err987 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err987];
-                      } else {
-                        vErrors.push(err987);
-                      }
-                      errors++;
-                    }
-                    if (!(data375 === "+x" || data375 === "-x" || data375 === "+y" || data375 === "-y")) {
-                      const err988 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err988];
-                      } else {
-                        vErrors.push(err988);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data374.distance !== void 0) {
-                    let data376 = data374.distance;
-                    const _errs1172 = errors;
-                    let valid311 = false;
-                    const _errs1173 = errors;
-                    if (typeof data376 == "number" && isFinite(data376)) {
-                      if (data376 > 1e6 || isNaN(data376)) {
-                        const err989 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err989];
-                        } else {
-                          vErrors.push(err989);
-                        }
-                        errors++;
-                      }
-                      if (data376 < -1e6 || isNaN(data376)) {
-                        const err990 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err990];
-                        } else {
-                          vErrors.push(err990);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err991 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err991];
-                      } else {
-                        vErrors.push(err991);
-                      }
-                      errors++;
-                    }
-                    var _valid48 = _errs1173 === errors;
-                    valid311 = valid311 || _valid48;
-                    const _errs1175 = errors;
-                    if (typeof data376 === "string") {
-                      if (!pattern24.test(data376)) {
-                        const err992 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                        if (vErrors === null) {
-                          vErrors = [err992];
-                        } else {
-                          vErrors.push(err992);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err993 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                }
+              }
+              if (data364.pockets !== void 0) {
+                let data370 = data364.pockets;
+                const _errs1165 = errors;
+                let valid310 = false;
+                const _errs1166 = errors;
+                if (data370 && typeof data370 == "object" && !Array.isArray(data370)) {
+                  for (const key58 in data370) {
+                    if (!(key58 === "first" || key58 === "pitch" || key58 === "count")) {
+                      const err993 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err993];
                       } else {
@@ -12066,35 +12041,33 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid48 = _errs1175 === errors;
-                    valid311 = valid311 || _valid48;
-                    if (!valid311) {
-                      const err994 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  }
+                  if (data370.first !== void 0) {
+                    if (!validate31(data370.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data370, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data370.pitch !== void 0) {
+                    if (!validate31(data370.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data370, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data370.count !== void 0) {
+                    let data373 = data370.count;
+                    if (!(typeof data373 == "number" && (!(data373 % 1) && !isNaN(data373)) && isFinite(data373))) {
+                      const err994 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
                         vErrors = [err994];
                       } else {
                         vErrors.push(err994);
                       }
                       errors++;
-                    } else {
-                      errors = _errs1172;
-                      if (vErrors !== null) {
-                        if (_errs1172) {
-                          vErrors.length = _errs1172;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
                     }
-                  }
-                  if (data374.feed !== void 0) {
-                    let data377 = data374.feed;
-                    const _errs1179 = errors;
-                    let valid313 = false;
-                    const _errs1180 = errors;
-                    if (typeof data377 == "number" && isFinite(data377)) {
-                      if (data377 > 1e6 || isNaN(data377)) {
-                        const err995 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (typeof data373 == "number" && isFinite(data373)) {
+                      if (data373 > 200 || isNaN(data373)) {
+                        const err995 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
                           vErrors = [err995];
                         } else {
@@ -12102,8 +12075,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data377 <= 0 || isNaN(data377)) {
-                        const err996 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                      if (data373 < 1 || isNaN(data373)) {
+                        const err996 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
                           vErrors = [err996];
                         } else {
@@ -12111,259 +12084,271 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err997 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err997];
-                      } else {
-                        vErrors.push(err997);
-                      }
-                      errors++;
-                    }
-                    var _valid49 = _errs1180 === errors;
-                    valid313 = valid313 || _valid49;
-                    const _errs1182 = errors;
-                    if (typeof data377 === "string") {
-                      if (!pattern93.test(data377)) {
-                        const err998 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                        if (vErrors === null) {
-                          vErrors = [err998];
-                        } else {
-                          vErrors.push(err998);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err999 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err999];
-                      } else {
-                        vErrors.push(err999);
-                      }
-                      errors++;
-                    }
-                    var _valid49 = _errs1182 === errors;
-                    valid313 = valid313 || _valid49;
-                    if (!valid313) {
-                      const err1000 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                      if (vErrors === null) {
-                        vErrors = [err1000];
-                      } else {
-                        vErrors.push(err1000);
-                      }
-                      errors++;
-                    } else {
-                      errors = _errs1179;
-                      if (vErrors !== null) {
-                        if (_errs1179) {
-                          vErrors.length = _errs1179;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
                     }
                   }
                 } else {
-                  const err1001 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err997 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err997];
+                  } else {
+                    vErrors.push(err997);
+                  }
+                  errors++;
+                }
+                var _valid49 = _errs1166 === errors;
+                valid310 = valid310 || _valid49;
+                const _errs1173 = errors;
+                if (Array.isArray(data370)) {
+                  if (data370.length > 200) {
+                    const err998 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err998];
+                    } else {
+                      vErrors.push(err998);
+                    }
+                    errors++;
+                  }
+                  if (data370.length < 1) {
+                    const err999 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err999];
+                    } else {
+                      vErrors.push(err999);
+                    }
+                    errors++;
+                  }
+                  const len12 = data370.length;
+                  for (let i14 = 0; i14 < len12; i14++) {
+                    if (!validate31(data370[i14], { instancePath: instancePath + "/machine/rack/pockets/" + i14, parentData: data370, parentDataProperty: i14, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1000 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err1000];
+                  } else {
+                    vErrors.push(err1000);
+                  }
+                  errors++;
+                }
+                var _valid49 = _errs1173 === errors;
+                valid310 = valid310 || _valid49;
+                if (!valid310) {
+                  const err1001 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1001];
                   } else {
                     vErrors.push(err1001);
                   }
                   errors++;
-                }
-              }
-              if (data360.widest !== void 0) {
-                let data378 = data360.widest;
-                const _errs1186 = errors;
-                let valid315 = false;
-                const _errs1187 = errors;
-                if (typeof data378 == "number" && isFinite(data378)) {
-                  if (data378 > 1e6 || isNaN(data378)) {
-                    const err1002 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1002];
-                    } else {
-                      vErrors.push(err1002);
-                    }
-                    errors++;
-                  }
-                  if (data378 < 0 || isNaN(data378)) {
-                    const err1003 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1003];
-                    } else {
-                      vErrors.push(err1003);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1004 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1004];
-                  } else {
-                    vErrors.push(err1004);
-                  }
-                  errors++;
-                }
-                var _valid50 = _errs1187 === errors;
-                valid315 = valid315 || _valid50;
-                const _errs1189 = errors;
-                if (typeof data378 === "string") {
-                  if (!pattern22.test(data378)) {
-                    const err1005 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1005];
-                    } else {
-                      vErrors.push(err1005);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1006 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1006];
-                  } else {
-                    vErrors.push(err1006);
-                  }
-                  errors++;
-                }
-                var _valid50 = _errs1189 === errors;
-                valid315 = valid315 || _valid50;
-                if (!valid315) {
-                  const err1007 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1007];
-                  } else {
-                    vErrors.push(err1007);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1186;
+                  errors = _errs1165;
                   if (vErrors !== null) {
-                    if (_errs1186) {
-                      vErrors.length = _errs1186;
+                    if (_errs1165) {
+                      vErrors.length = _errs1165;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data360.longest !== void 0) {
-                let data379 = data360.longest;
-                const _errs1193 = errors;
-                let valid317 = false;
-                const _errs1194 = errors;
-                if (typeof data379 == "number" && isFinite(data379)) {
-                  if (data379 > 1e6 || isNaN(data379)) {
-                    const err1008 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1008];
-                    } else {
-                      vErrors.push(err1008);
-                    }
-                    errors++;
-                  }
-                  if (data379 < 0 || isNaN(data379)) {
-                    const err1009 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1009];
-                    } else {
-                      vErrors.push(err1009);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1010 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1010];
-                  } else {
-                    vErrors.push(err1010);
-                  }
-                  errors++;
-                }
-                var _valid51 = _errs1194 === errors;
-                valid317 = valid317 || _valid51;
-                const _errs1196 = errors;
-                if (typeof data379 === "string") {
-                  if (!pattern22.test(data379)) {
-                    const err1011 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1011];
-                    } else {
-                      vErrors.push(err1011);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1012 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1012];
-                  } else {
-                    vErrors.push(err1012);
-                  }
-                  errors++;
-                }
-                var _valid51 = _errs1196 === errors;
-                valid317 = valid317 || _valid51;
-                if (!valid317) {
-                  const err1013 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1013];
-                  } else {
-                    vErrors.push(err1013);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1193;
-                  if (vErrors !== null) {
-                    if (_errs1193) {
-                      vErrors.length = _errs1193;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data360.cover !== void 0) {
-                let data380 = data360.cover;
-                if (typeof data380 !== "string") {
-                  const err1014 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1014];
-                  } else {
-                    vErrors.push(err1014);
-                  }
-                  errors++;
-                }
-                if (!(data380 === "yes" || data380 === "no")) {
-                  const err1015 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1015];
-                  } else {
-                    vErrors.push(err1015);
-                  }
-                  errors++;
-                }
-              }
-              if (data360["at-end"] !== void 0) {
-                let data381 = data360["at-end"];
-                if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
-                  for (const key61 in data381) {
-                    if (!(key61 === "tool")) {
-                      const err1016 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+              if (data364.zone !== void 0) {
+                let data375 = data364.zone;
+                if (data375 && typeof data375 == "object" && !Array.isArray(data375)) {
+                  for (const key59 in data375) {
+                    if (!(key59 === "min" || key59 === "max")) {
+                      const err1002 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1016];
+                        vErrors = [err1002];
                       } else {
-                        vErrors.push(err1016);
+                        vErrors.push(err1002);
                       }
                       errors++;
                     }
                   }
-                  if (data381.tool !== void 0) {
-                    let data382 = data381.tool;
-                    if (typeof data382 !== "string") {
-                      const err1017 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (data375.min !== void 0) {
+                    if (!validate29(data375.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data375, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data375.max !== void 0) {
+                    if (!validate29(data375.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data375, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1003 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1003];
+                  } else {
+                    vErrors.push(err1003);
+                  }
+                  errors++;
+                }
+              }
+              if (data364.slide !== void 0) {
+                let data378 = data364.slide;
+                if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
+                  for (const key60 in data378) {
+                    if (!(key60 === "direction" || key60 === "distance" || key60 === "feed")) {
+                      const err1004 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err1004];
+                      } else {
+                        vErrors.push(err1004);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data378.direction !== void 0) {
+                    let data379 = data378.direction;
+                    if (typeof data379 !== "string") {
+                      const err1005 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1005];
+                      } else {
+                        vErrors.push(err1005);
+                      }
+                      errors++;
+                    }
+                    if (!(data379 === "+x" || data379 === "-x" || data379 === "+y" || data379 === "-y")) {
+                      const err1006 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1006];
+                      } else {
+                        vErrors.push(err1006);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data378.distance !== void 0) {
+                    let data380 = data378.distance;
+                    const _errs1188 = errors;
+                    let valid317 = false;
+                    const _errs1189 = errors;
+                    if (typeof data380 == "number" && isFinite(data380)) {
+                      if (data380 > 1e6 || isNaN(data380)) {
+                        const err1007 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1007];
+                        } else {
+                          vErrors.push(err1007);
+                        }
+                        errors++;
+                      }
+                      if (data380 < -1e6 || isNaN(data380)) {
+                        const err1008 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1008];
+                        } else {
+                          vErrors.push(err1008);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1009 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err1009];
+                      } else {
+                        vErrors.push(err1009);
+                      }
+                      errors++;
+                    }
+                    var _valid50 = _errs1189 === errors;
+                    valid317 = valid317 || _valid50;
+                    const _errs1191 = errors;
+                    if (typeof data380 === "string") {
+                      if (!pattern24.test(data380)) {
+                        const err1010 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err1010];
+                        } else {
+                          vErrors.push(err1010);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1011 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1011];
+                      } else {
+                        vErrors.push(err1011);
+                      }
+                      errors++;
+                    }
+                    var _valid50 = _errs1191 === errors;
+                    valid317 = valid317 || _valid50;
+                    if (!valid317) {
+                      const err1012 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err1012];
+                      } else {
+                        vErrors.push(err1012);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1188;
+                      if (vErrors !== null) {
+                        if (_errs1188) {
+                          vErrors.length = _errs1188;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
+                    }
+                  }
+                  if (data378.feed !== void 0) {
+                    let data381 = data378.feed;
+                    const _errs1195 = errors;
+                    let valid319 = false;
+                    const _errs1196 = errors;
+                    if (typeof data381 == "number" && isFinite(data381)) {
+                      if (data381 > 1e6 || isNaN(data381)) {
+                        const err1013 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1013];
+                        } else {
+                          vErrors.push(err1013);
+                        }
+                        errors++;
+                      }
+                      if (data381 <= 0 || isNaN(data381)) {
+                        const err1014 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err1014];
+                        } else {
+                          vErrors.push(err1014);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1015 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err1015];
+                      } else {
+                        vErrors.push(err1015);
+                      }
+                      errors++;
+                    }
+                    var _valid51 = _errs1196 === errors;
+                    valid319 = valid319 || _valid51;
+                    const _errs1198 = errors;
+                    if (typeof data381 === "string") {
+                      if (!pattern93.test(data381)) {
+                        const err1016 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err1016];
+                        } else {
+                          vErrors.push(err1016);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1017 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
                         vErrors = [err1017];
                       } else {
@@ -12371,18 +12356,29 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    if (!(data382 === "return" || data382 === "keep")) {
-                      const err1018 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                    var _valid51 = _errs1198 === errors;
+                    valid319 = valid319 || _valid51;
+                    if (!valid319) {
+                      const err1018 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err1018];
                       } else {
                         vErrors.push(err1018);
                       }
                       errors++;
+                    } else {
+                      errors = _errs1195;
+                      if (vErrors !== null) {
+                        if (_errs1195) {
+                          vErrors.length = _errs1195;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
                   }
                 } else {
-                  const err1019 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1019 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1019];
                   } else {
@@ -12391,48 +12387,32 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1020 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1020];
-              } else {
-                vErrors.push(err1020);
-              }
-              errors++;
-            }
-            var _valid42 = _errs1115 === errors;
-            valid294 = valid294 || _valid42;
-            if (!valid294) {
-              const err1021 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1021];
-              } else {
-                vErrors.push(err1021);
-              }
-              errors++;
-            } else {
-              errors = _errs1112;
-              if (vErrors !== null) {
-                if (_errs1112) {
-                  vErrors.length = _errs1112;
+              if (data364.widest !== void 0) {
+                let data382 = data364.widest;
+                const _errs1202 = errors;
+                let valid321 = false;
+                const _errs1203 = errors;
+                if (typeof data382 == "number" && isFinite(data382)) {
+                  if (data382 > 1e6 || isNaN(data382)) {
+                    const err1020 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1020];
+                    } else {
+                      vErrors.push(err1020);
+                    }
+                    errors++;
+                  }
+                  if (data382 < 0 || isNaN(data382)) {
+                    const err1021 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1021];
+                    } else {
+                      vErrors.push(err1021);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data303.park !== void 0) {
-            if (!validate31(data303.park, { instancePath: instancePath + "/machine/park", parentData: data303, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data303.outputs !== void 0) {
-            let data384 = data303.outputs;
-            if (data384 && typeof data384 == "object" && !Array.isArray(data384)) {
-              for (const key62 in data384) {
-                if (!pattern99.test(key62)) {
-                  const err1022 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                  const err1022 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1022];
                   } else {
@@ -12440,77 +12420,88 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              for (const key63 in data384) {
-                if (pattern99.test(key63)) {
-                  let data385 = data384[key63];
-                  if (data385 && typeof data385 == "object" && !Array.isArray(data385)) {
-                    for (const key64 in data385) {
-                      if (!(key64 === "number" || key64 === "during")) {
-                        const err1023 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
-                        if (vErrors === null) {
-                          vErrors = [err1023];
-                        } else {
-                          vErrors.push(err1023);
-                        }
-                        errors++;
-                      }
+                var _valid52 = _errs1203 === errors;
+                valid321 = valid321 || _valid52;
+                const _errs1205 = errors;
+                if (typeof data382 === "string") {
+                  if (!pattern22.test(data382)) {
+                    const err1023 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1023];
+                    } else {
+                      vErrors.push(err1023);
                     }
-                    if (data385.number !== void 0) {
-                      let data386 = data385.number;
-                      if (!(typeof data386 == "number" && (!(data386 % 1) && !isNaN(data386)) && isFinite(data386))) {
-                        const err1024 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err1024];
-                        } else {
-                          vErrors.push(err1024);
-                        }
-                        errors++;
-                      }
-                      if (typeof data386 == "number" && isFinite(data386)) {
-                        if (data386 > 9999 || isNaN(data386)) {
-                          const err1025 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err1025];
-                          } else {
-                            vErrors.push(err1025);
-                          }
-                          errors++;
-                        }
-                        if (data386 < 0 || isNaN(data386)) {
-                          const err1026 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err1026];
-                          } else {
-                            vErrors.push(err1026);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data385.during !== void 0) {
-                      let data387 = data385.during;
-                      if (typeof data387 !== "string") {
-                        const err1027 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                        if (vErrors === null) {
-                          vErrors = [err1027];
-                        } else {
-                          vErrors.push(err1027);
-                        }
-                        errors++;
-                      }
-                      if (!(data387 === "cutting" || data387 === "program")) {
-                        const err1028 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
-                        if (vErrors === null) {
-                          vErrors = [err1028];
-                        } else {
-                          vErrors.push(err1028);
-                        }
-                        errors++;
-                      }
-                    }
+                    errors++;
+                  }
+                } else {
+                  const err1024 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1024];
                   } else {
-                    const err1029 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    vErrors.push(err1024);
+                  }
+                  errors++;
+                }
+                var _valid52 = _errs1205 === errors;
+                valid321 = valid321 || _valid52;
+                if (!valid321) {
+                  const err1025 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1025];
+                  } else {
+                    vErrors.push(err1025);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1202;
+                  if (vErrors !== null) {
+                    if (_errs1202) {
+                      vErrors.length = _errs1202;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data364.longest !== void 0) {
+                let data383 = data364.longest;
+                const _errs1209 = errors;
+                let valid323 = false;
+                const _errs1210 = errors;
+                if (typeof data383 == "number" && isFinite(data383)) {
+                  if (data383 > 1e6 || isNaN(data383)) {
+                    const err1026 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1026];
+                    } else {
+                      vErrors.push(err1026);
+                    }
+                    errors++;
+                  }
+                  if (data383 < 0 || isNaN(data383)) {
+                    const err1027 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1027];
+                    } else {
+                      vErrors.push(err1027);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1028 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1028];
+                  } else {
+                    vErrors.push(err1028);
+                  }
+                  errors++;
+                }
+                var _valid53 = _errs1210 === errors;
+                valid323 = valid323 || _valid53;
+                const _errs1212 = errors;
+                if (typeof data383 === "string") {
+                  if (!pattern22.test(data383)) {
+                    const err1029 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err1029];
                     } else {
@@ -12518,236 +12509,254 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-              }
-            } else {
-              const err1030 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1030];
-              } else {
-                vErrors.push(err1030);
-              }
-              errors++;
-            }
-          }
-          if (data303.hood !== void 0) {
-            let data388 = data303.hood;
-            if (typeof data388 !== "string") {
-              const err1031 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1031];
-              } else {
-                vErrors.push(err1031);
-              }
-              errors++;
-            }
-            if (!(data388 === "yes" || data388 === "no")) {
-              const err1032 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err1032];
-              } else {
-                vErrors.push(err1032);
-              }
-              errors++;
-            }
-          }
-          if (data303["keep-out"] !== void 0) {
-            let data389 = data303["keep-out"];
-            if (Array.isArray(data389)) {
-              if (data389.length > 50) {
-                const err1033 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
-                if (vErrors === null) {
-                  vErrors = [err1033];
                 } else {
-                  vErrors.push(err1033);
+                  const err1030 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1030];
+                  } else {
+                    vErrors.push(err1030);
+                  }
+                  errors++;
                 }
-                errors++;
+                var _valid53 = _errs1212 === errors;
+                valid323 = valid323 || _valid53;
+                if (!valid323) {
+                  const err1031 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1031];
+                  } else {
+                    vErrors.push(err1031);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1209;
+                  if (vErrors !== null) {
+                    if (_errs1209) {
+                      vErrors.length = _errs1209;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              const len11 = data389.length;
-              for (let i13 = 0; i13 < len11; i13++) {
-                let data390 = data389[i13];
-                if (data390 && typeof data390 == "object" && !Array.isArray(data390)) {
-                  if (data390.name === void 0) {
-                    const err1034 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err1034];
-                    } else {
-                      vErrors.push(err1034);
-                    }
-                    errors++;
+              if (data364.cover !== void 0) {
+                let data384 = data364.cover;
+                if (typeof data384 !== "string") {
+                  const err1032 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1032];
+                  } else {
+                    vErrors.push(err1032);
                   }
-                  if (data390.min === void 0) {
-                    const err1035 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err1035];
-                    } else {
-                      vErrors.push(err1035);
-                    }
-                    errors++;
+                  errors++;
+                }
+                if (!(data384 === "yes" || data384 === "no")) {
+                  const err1033 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1033];
+                  } else {
+                    vErrors.push(err1033);
                   }
-                  if (data390.max === void 0) {
-                    const err1036 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
-                    if (vErrors === null) {
-                      vErrors = [err1036];
-                    } else {
-                      vErrors.push(err1036);
-                    }
-                    errors++;
-                  }
-                  for (const key65 in data390) {
-                    if (!(key65 === "name" || key65 === "min" || key65 === "max")) {
-                      const err1037 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                  errors++;
+                }
+              }
+              if (data364["at-end"] !== void 0) {
+                let data385 = data364["at-end"];
+                if (data385 && typeof data385 == "object" && !Array.isArray(data385)) {
+                  for (const key61 in data385) {
+                    if (!(key61 === "tool")) {
+                      const err1034 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1037];
+                        vErrors = [err1034];
                       } else {
-                        vErrors.push(err1037);
+                        vErrors.push(err1034);
                       }
                       errors++;
                     }
                   }
-                  if (data390.name !== void 0) {
-                    let data391 = data390.name;
-                    if (typeof data391 === "string") {
-                      if (func2(data391) > 60) {
-                        const err1038 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err1038];
-                        } else {
-                          vErrors.push(err1038);
-                        }
-                        errors++;
-                      }
-                      if (func2(data391) < 1) {
-                        const err1039 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err1039];
-                        } else {
-                          vErrors.push(err1039);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err1040 = { instancePath: instancePath + "/machine/keep-out/" + i13 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (data385.tool !== void 0) {
+                    let data386 = data385.tool;
+                    if (typeof data386 !== "string") {
+                      const err1035 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1040];
+                        vErrors = [err1035];
                       } else {
-                        vErrors.push(err1040);
+                        vErrors.push(err1035);
+                      }
+                      errors++;
+                    }
+                    if (!(data386 === "return" || data386 === "keep")) {
+                      const err1036 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1036];
+                      } else {
+                        vErrors.push(err1036);
                       }
                       errors++;
                     }
                   }
-                  if (data390.min !== void 0) {
-                    if (!validate29(data390.min, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/min", parentData: data390, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data390.max !== void 0) {
-                    if (!validate29(data390.max, { instancePath: instancePath + "/machine/keep-out/" + i13 + "/max", parentData: data390, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err1041 = { instancePath: instancePath + "/machine/keep-out/" + i13, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1037 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err1041];
+                    vErrors = [err1037];
                   } else {
-                    vErrors.push(err1041);
+                    vErrors.push(err1037);
                   }
                   errors++;
                 }
               }
             } else {
-              const err1042 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err1038 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1042];
+                vErrors = [err1038];
               } else {
-                vErrors.push(err1042);
+                vErrors.push(err1038);
+              }
+              errors++;
+            }
+            var _valid44 = _errs1131 === errors;
+            valid300 = valid300 || _valid44;
+            if (!valid300) {
+              const err1039 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1039];
+              } else {
+                vErrors.push(err1039);
+              }
+              errors++;
+            } else {
+              errors = _errs1128;
+              if (vErrors !== null) {
+                if (_errs1128) {
+                  vErrors.length = _errs1128;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data307.park !== void 0) {
+            if (!validate31(data307.park, { instancePath: instancePath + "/machine/park", parentData: data307, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data307.outputs !== void 0) {
+            let data388 = data307.outputs;
+            if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
+              for (const key62 in data388) {
+                if (!pattern99.test(key62)) {
+                  const err1040 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1040];
+                  } else {
+                    vErrors.push(err1040);
+                  }
+                  errors++;
+                }
+              }
+              for (const key63 in data388) {
+                if (pattern99.test(key63)) {
+                  let data389 = data388[key63];
+                  if (data389 && typeof data389 == "object" && !Array.isArray(data389)) {
+                    for (const key64 in data389) {
+                      if (!(key64 === "number" || key64 === "during")) {
+                        const err1041 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                        if (vErrors === null) {
+                          vErrors = [err1041];
+                        } else {
+                          vErrors.push(err1041);
+                        }
+                        errors++;
+                      }
+                    }
+                    if (data389.number !== void 0) {
+                      let data390 = data389.number;
+                      if (!(typeof data390 == "number" && (!(data390 % 1) && !isNaN(data390)) && isFinite(data390))) {
+                        const err1042 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                        if (vErrors === null) {
+                          vErrors = [err1042];
+                        } else {
+                          vErrors.push(err1042);
+                        }
+                        errors++;
+                      }
+                      if (typeof data390 == "number" && isFinite(data390)) {
+                        if (data390 > 9999 || isNaN(data390)) {
+                          const err1043 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err1043];
+                          } else {
+                            vErrors.push(err1043);
+                          }
+                          errors++;
+                        }
+                        if (data390 < 0 || isNaN(data390)) {
+                          const err1044 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err1044];
+                          } else {
+                            vErrors.push(err1044);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data389.during !== void 0) {
+                      let data391 = data389.during;
+                      if (typeof data391 !== "string") {
+                        const err1045 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                        if (vErrors === null) {
+                          vErrors = [err1045];
+                        } else {
+                          vErrors.push(err1045);
+                        }
+                        errors++;
+                      }
+                      if (!(data391 === "cutting" || data391 === "program")) {
+                        const err1046 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err1046];
+                        } else {
+                          vErrors.push(err1046);
+                        }
+                        errors++;
+                      }
+                    }
+                  } else {
+                    const err1047 = { instancePath: instancePath + "/machine/outputs/" + key63.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    if (vErrors === null) {
+                      vErrors = [err1047];
+                    } else {
+                      vErrors.push(err1047);
+                    }
+                    errors++;
+                  }
+                }
+              }
+            } else {
+              const err1048 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1048];
+              } else {
+                vErrors.push(err1048);
               }
               errors++;
             }
           }
-          if (data303.tapping !== void 0) {
-            let data394 = data303.tapping;
-            if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
-              for (const key66 in data394) {
-                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
-                  const err1043 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1043];
-                  } else {
-                    vErrors.push(err1043);
-                  }
-                  errors++;
-                }
+          if (data307.hood !== void 0) {
+            let data392 = data307.hood;
+            if (typeof data392 !== "string") {
+              const err1049 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1049];
+              } else {
+                vErrors.push(err1049);
               }
-              if (data394.kind !== void 0) {
-                let data395 = data394.kind;
-                if (typeof data395 !== "string") {
-                  const err1044 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1044];
-                  } else {
-                    vErrors.push(err1044);
-                  }
-                  errors++;
-                }
-                if (!(data395 === "none" || data395 === "floating" || data395 === "synchronised")) {
-                  const err1045 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1045];
-                  } else {
-                    vErrors.push(err1045);
-                  }
-                  errors++;
-                }
-              }
-              if (data394.reversal !== void 0) {
-                let data396 = data394.reversal;
-                if (typeof data396 === "string") {
-                  if (!pattern84.test(data396)) {
-                    const err1046 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1046];
-                    } else {
-                      vErrors.push(err1046);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1047 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1047];
-                  } else {
-                    vErrors.push(err1047);
-                  }
-                  errors++;
-                }
-              }
-              if (data394.longhand !== void 0) {
-                let data397 = data394.longhand;
-                if (typeof data397 !== "string") {
-                  const err1048 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1048];
-                  } else {
-                    vErrors.push(err1048);
-                  }
-                  errors++;
-                }
-                if (!(data397 === "yes" || data397 === "no")) {
-                  const err1049 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1049];
-                  } else {
-                    vErrors.push(err1049);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1050 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              errors++;
+            }
+            if (!(data392 === "yes" || data392 === "no")) {
+              const err1050 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err1050];
               } else {
@@ -12756,28 +12765,24 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data303.feed !== void 0) {
-            let data398 = data303.feed;
-            if (data398 && typeof data398 == "object" && !Array.isArray(data398)) {
-              for (const key67 in data398) {
-                if (!(key67 === "least" || key67 === "most")) {
-                  const err1051 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1051];
-                  } else {
-                    vErrors.push(err1051);
-                  }
-                  errors++;
+          if (data307["keep-out"] !== void 0) {
+            let data393 = data307["keep-out"];
+            if (Array.isArray(data393)) {
+              if (data393.length > 50) {
+                const err1051 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+                if (vErrors === null) {
+                  vErrors = [err1051];
+                } else {
+                  vErrors.push(err1051);
                 }
+                errors++;
               }
-              if (data398.least !== void 0) {
-                let data399 = data398.least;
-                const _errs1245 = errors;
-                let valid331 = false;
-                const _errs1246 = errors;
-                if (typeof data399 == "number" && isFinite(data399)) {
-                  if (data399 > 1e6 || isNaN(data399)) {
-                    const err1052 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+              const len13 = data393.length;
+              for (let i15 = 0; i15 < len13; i15++) {
+                let data394 = data393[i15];
+                if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
+                  if (data394.name === void 0) {
+                    const err1052 = { instancePath: instancePath + "/machine/keep-out/" + i15, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err1052];
                     } else {
@@ -12785,8 +12790,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data399 <= 0 || isNaN(data399)) {
-                    const err1053 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                  if (data394.min === void 0) {
+                    const err1053 = { instancePath: instancePath + "/machine/keep-out/" + i15, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
                     if (vErrors === null) {
                       vErrors = [err1053];
                     } else {
@@ -12794,106 +12799,107 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1054 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1054];
-                  } else {
-                    vErrors.push(err1054);
-                  }
-                  errors++;
-                }
-                var _valid52 = _errs1246 === errors;
-                valid331 = valid331 || _valid52;
-                const _errs1248 = errors;
-                if (typeof data399 === "string") {
-                  if (!pattern93.test(data399)) {
-                    const err1055 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                  if (data394.max === void 0) {
+                    const err1054 = { instancePath: instancePath + "/machine/keep-out/" + i15, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
                     if (vErrors === null) {
-                      vErrors = [err1055];
+                      vErrors = [err1054];
                     } else {
-                      vErrors.push(err1055);
+                      vErrors.push(err1054);
                     }
                     errors++;
                   }
-                } else {
-                  const err1056 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1056];
-                  } else {
-                    vErrors.push(err1056);
-                  }
-                  errors++;
-                }
-                var _valid52 = _errs1248 === errors;
-                valid331 = valid331 || _valid52;
-                if (!valid331) {
-                  const err1057 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1057];
-                  } else {
-                    vErrors.push(err1057);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1245;
-                  if (vErrors !== null) {
-                    if (_errs1245) {
-                      vErrors.length = _errs1245;
-                    } else {
-                      vErrors = null;
+                  for (const key65 in data394) {
+                    if (!(key65 === "name" || key65 === "min" || key65 === "max")) {
+                      const err1055 = { instancePath: instancePath + "/machine/keep-out/" + i15, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err1055];
+                      } else {
+                        vErrors.push(err1055);
+                      }
+                      errors++;
                     }
                   }
+                  if (data394.name !== void 0) {
+                    let data395 = data394.name;
+                    if (typeof data395 === "string") {
+                      if (func2(data395) > 60) {
+                        const err1056 = { instancePath: instancePath + "/machine/keep-out/" + i15 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1056];
+                        } else {
+                          vErrors.push(err1056);
+                        }
+                        errors++;
+                      }
+                      if (func2(data395) < 1) {
+                        const err1057 = { instancePath: instancePath + "/machine/keep-out/" + i15 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1057];
+                        } else {
+                          vErrors.push(err1057);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1058 = { instancePath: instancePath + "/machine/keep-out/" + i15 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1058];
+                      } else {
+                        vErrors.push(err1058);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data394.min !== void 0) {
+                    if (!validate29(data394.min, { instancePath: instancePath + "/machine/keep-out/" + i15 + "/min", parentData: data394, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data394.max !== void 0) {
+                    if (!validate29(data394.max, { instancePath: instancePath + "/machine/keep-out/" + i15 + "/max", parentData: data394, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1059 = { instancePath: instancePath + "/machine/keep-out/" + i15, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1059];
+                  } else {
+                    vErrors.push(err1059);
+                  }
+                  errors++;
                 }
               }
-              if (data398.most !== void 0) {
-                let data400 = data398.most;
-                const _errs1252 = errors;
-                let valid333 = false;
-                const _errs1253 = errors;
-                if (typeof data400 == "number" && isFinite(data400)) {
-                  if (data400 > 1e6 || isNaN(data400)) {
-                    const err1058 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1058];
-                    } else {
-                      vErrors.push(err1058);
-                    }
-                    errors++;
-                  }
-                  if (data400 <= 0 || isNaN(data400)) {
-                    const err1059 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1059];
-                    } else {
-                      vErrors.push(err1059);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1060 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1060 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err1060];
+              } else {
+                vErrors.push(err1060);
+              }
+              errors++;
+            }
+          }
+          if (data307.tapping !== void 0) {
+            let data398 = data307.tapping;
+            if (data398 && typeof data398 == "object" && !Array.isArray(data398)) {
+              for (const key66 in data398) {
+                if (!(key66 === "kind" || key66 === "reversal" || key66 === "longhand")) {
+                  const err1061 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1060];
+                    vErrors = [err1061];
                   } else {
-                    vErrors.push(err1060);
+                    vErrors.push(err1061);
                   }
                   errors++;
                 }
-                var _valid53 = _errs1253 === errors;
-                valid333 = valid333 || _valid53;
-                const _errs1255 = errors;
-                if (typeof data400 === "string") {
-                  if (!pattern93.test(data400)) {
-                    const err1061 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1061];
-                    } else {
-                      vErrors.push(err1061);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1062 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              }
+              if (data398.kind !== void 0) {
+                let data399 = data398.kind;
+                if (typeof data399 !== "string") {
+                  const err1062 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1062];
                   } else {
@@ -12901,43 +12907,30 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid53 = _errs1255 === errors;
-                valid333 = valid333 || _valid53;
-                if (!valid333) {
-                  const err1063 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(data399 === "none" || data399 === "floating" || data399 === "synchronised")) {
+                  const err1063 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1063];
                   } else {
                     vErrors.push(err1063);
                   }
                   errors++;
-                } else {
-                  errors = _errs1252;
-                  if (vErrors !== null) {
-                    if (_errs1252) {
-                      vErrors.length = _errs1252;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-            } else {
-              const err1064 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1064];
-              } else {
-                vErrors.push(err1064);
-              }
-              errors++;
-            }
-          }
-          if (data303["work-zero"] !== void 0) {
-            let data401 = data303["work-zero"];
-            if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
-              for (const key68 in data401) {
-                if (!pattern104.test(key68)) {
-                  const err1065 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+              if (data398.reversal !== void 0) {
+                let data400 = data398.reversal;
+                if (typeof data400 === "string") {
+                  if (!pattern84.test(data400)) {
+                    const err1064 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1064];
+                    } else {
+                      vErrors.push(err1064);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1065 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1065];
                   } else {
@@ -12946,40 +12939,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              for (const key69 in data401) {
-                if (pattern104.test(key69)) {
-                  if (!validate29(data401[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data401, parentDataProperty: key69, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
+              if (data398.longhand !== void 0) {
+                let data401 = data398.longhand;
+                if (typeof data401 !== "string") {
+                  const err1066 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1066];
+                  } else {
+                    vErrors.push(err1066);
                   }
+                  errors++;
+                }
+                if (!(data401 === "yes" || data401 === "no")) {
+                  const err1067 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1067];
+                  } else {
+                    vErrors.push(err1067);
+                  }
+                  errors++;
                 }
               }
             } else {
-              const err1066 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1066];
-              } else {
-                vErrors.push(err1066);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err1067 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1067];
-          } else {
-            vErrors.push(err1067);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data403 = data.confirm;
-        if (data403 && typeof data403 == "object" && !Array.isArray(data403)) {
-          for (const key70 in data403) {
-            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air")) {
-              const err1068 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+              const err1068 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1068];
               } else {
@@ -12988,226 +12970,174 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data403["at-speed"] !== void 0) {
-            let data404 = data403["at-speed"];
-            const _errs1265 = errors;
-            let valid336 = false;
-            const _errs1266 = errors;
-            if (typeof data404 !== "string") {
-              const err1069 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1069];
-              } else {
-                vErrors.push(err1069);
-              }
-              errors++;
-            }
-            if ("operator" !== data404) {
-              const err1070 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1070];
-              } else {
-                vErrors.push(err1070);
-              }
-              errors++;
-            }
-            var _valid54 = _errs1266 === errors;
-            valid336 = valid336 || _valid54;
-            const _errs1268 = errors;
-            if (!validate41(data404, { instancePath: instancePath + "/confirm/at-speed", parentData: data403, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid54 = _errs1268 === errors;
-            valid336 = valid336 || _valid54;
-            if (!valid336) {
-              const err1071 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1071];
-              } else {
-                vErrors.push(err1071);
-              }
-              errors++;
-            } else {
-              errors = _errs1265;
-              if (vErrors !== null) {
-                if (_errs1265) {
-                  vErrors.length = _errs1265;
-                } else {
-                  vErrors = null;
+          if (data307.feed !== void 0) {
+            let data402 = data307.feed;
+            if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
+              for (const key67 in data402) {
+                if (!(key67 === "least" || key67 === "most")) {
+                  const err1069 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1069];
+                  } else {
+                    vErrors.push(err1069);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data403.stopped !== void 0) {
-            let data405 = data403.stopped;
-            const _errs1270 = errors;
-            let valid337 = false;
-            const _errs1271 = errors;
-            if (typeof data405 !== "string") {
-              const err1072 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1072];
-              } else {
-                vErrors.push(err1072);
-              }
-              errors++;
-            }
-            if ("operator" !== data405) {
-              const err1073 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1073];
-              } else {
-                vErrors.push(err1073);
-              }
-              errors++;
-            }
-            var _valid55 = _errs1271 === errors;
-            valid337 = valid337 || _valid55;
-            const _errs1273 = errors;
-            if (!validate41(data405, { instancePath: instancePath + "/confirm/stopped", parentData: data403, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid55 = _errs1273 === errors;
-            valid337 = valid337 || _valid55;
-            if (!valid337) {
-              const err1074 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1074];
-              } else {
-                vErrors.push(err1074);
-              }
-              errors++;
-            } else {
-              errors = _errs1270;
-              if (vErrors !== null) {
-                if (_errs1270) {
-                  vErrors.length = _errs1270;
+              if (data402.least !== void 0) {
+                let data403 = data402.least;
+                const _errs1261 = errors;
+                let valid337 = false;
+                const _errs1262 = errors;
+                if (typeof data403 == "number" && isFinite(data403)) {
+                  if (data403 > 1e6 || isNaN(data403)) {
+                    const err1070 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1070];
+                    } else {
+                      vErrors.push(err1070);
+                    }
+                    errors++;
+                  }
+                  if (data403 <= 0 || isNaN(data403)) {
+                    const err1071 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1071];
+                    } else {
+                      vErrors.push(err1071);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err1072 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1072];
+                  } else {
+                    vErrors.push(err1072);
+                  }
+                  errors++;
+                }
+                var _valid54 = _errs1262 === errors;
+                valid337 = valid337 || _valid54;
+                const _errs1264 = errors;
+                if (typeof data403 === "string") {
+                  if (!pattern93.test(data403)) {
+                    const err1073 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1073];
+                    } else {
+                      vErrors.push(err1073);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1074 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1074];
+                  } else {
+                    vErrors.push(err1074);
+                  }
+                  errors++;
+                }
+                var _valid54 = _errs1264 === errors;
+                valid337 = valid337 || _valid54;
+                if (!valid337) {
+                  const err1075 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1075];
+                  } else {
+                    vErrors.push(err1075);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1261;
+                  if (vErrors !== null) {
+                    if (_errs1261) {
+                      vErrors.length = _errs1261;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-            }
-          }
-          if (data403.released !== void 0) {
-            let data406 = data403.released;
-            const _errs1275 = errors;
-            let valid338 = false;
-            const _errs1276 = errors;
-            if (typeof data406 !== "string") {
-              const err1075 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1075];
-              } else {
-                vErrors.push(err1075);
-              }
-              errors++;
-            }
-            if ("operator" !== data406) {
-              const err1076 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1076];
-              } else {
-                vErrors.push(err1076);
-              }
-              errors++;
-            }
-            var _valid56 = _errs1276 === errors;
-            valid338 = valid338 || _valid56;
-            const _errs1278 = errors;
-            if (!validate41(data406, { instancePath: instancePath + "/confirm/released", parentData: data403, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid56 = _errs1278 === errors;
-            valid338 = valid338 || _valid56;
-            if (!valid338) {
-              const err1077 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1077];
-              } else {
-                vErrors.push(err1077);
-              }
-              errors++;
-            } else {
-              errors = _errs1275;
-              if (vErrors !== null) {
-                if (_errs1275) {
-                  vErrors.length = _errs1275;
+              if (data402.most !== void 0) {
+                let data404 = data402.most;
+                const _errs1268 = errors;
+                let valid339 = false;
+                const _errs1269 = errors;
+                if (typeof data404 == "number" && isFinite(data404)) {
+                  if (data404 > 1e6 || isNaN(data404)) {
+                    const err1076 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1076];
+                    } else {
+                      vErrors.push(err1076);
+                    }
+                    errors++;
+                  }
+                  if (data404 <= 0 || isNaN(data404)) {
+                    const err1077 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1077];
+                    } else {
+                      vErrors.push(err1077);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err1078 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (vErrors === null) {
+                    vErrors = [err1078];
+                  } else {
+                    vErrors.push(err1078);
+                  }
+                  errors++;
+                }
+                var _valid55 = _errs1269 === errors;
+                valid339 = valid339 || _valid55;
+                const _errs1271 = errors;
+                if (typeof data404 === "string") {
+                  if (!pattern93.test(data404)) {
+                    const err1079 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1079];
+                    } else {
+                      vErrors.push(err1079);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1080 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1080];
+                  } else {
+                    vErrors.push(err1080);
+                  }
+                  errors++;
+                }
+                var _valid55 = _errs1271 === errors;
+                valid339 = valid339 || _valid55;
+                if (!valid339) {
+                  const err1081 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1081];
+                  } else {
+                    vErrors.push(err1081);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1268;
+                  if (vErrors !== null) {
+                    if (_errs1268) {
+                      vErrors.length = _errs1268;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-            }
-          }
-          if (data403.clamped !== void 0) {
-            let data407 = data403.clamped;
-            const _errs1280 = errors;
-            let valid339 = false;
-            const _errs1281 = errors;
-            if (typeof data407 !== "string") {
-              const err1078 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1078];
-              } else {
-                vErrors.push(err1078);
-              }
-              errors++;
-            }
-            if ("operator" !== data407) {
-              const err1079 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1079];
-              } else {
-                vErrors.push(err1079);
-              }
-              errors++;
-            }
-            var _valid57 = _errs1281 === errors;
-            valid339 = valid339 || _valid57;
-            const _errs1283 = errors;
-            if (!validate41(data407, { instancePath: instancePath + "/confirm/clamped", parentData: data403, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid57 = _errs1283 === errors;
-            valid339 = valid339 || _valid57;
-            if (!valid339) {
-              const err1080 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1080];
-              } else {
-                vErrors.push(err1080);
-              }
-              errors++;
             } else {
-              errors = _errs1280;
-              if (vErrors !== null) {
-                if (_errs1280) {
-                  vErrors.length = _errs1280;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data403.air !== void 0) {
-            let data408 = data403.air;
-            const _errs1285 = errors;
-            let valid340 = false;
-            const _errs1286 = errors;
-            if (typeof data408 !== "string") {
-              const err1081 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1081];
-              } else {
-                vErrors.push(err1081);
-              }
-              errors++;
-            }
-            if ("operator" !== data408) {
-              const err1082 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1082 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1082];
               } else {
@@ -13215,28 +13145,312 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid58 = _errs1286 === errors;
-            valid340 = valid340 || _valid58;
-            const _errs1288 = errors;
-            if (!validate41(data408, { instancePath: instancePath + "/confirm/air", parentData: data403, parentDataProperty: "air", rootData, dynamicAnchors })) {
+          }
+          if (data307["work-zero"] !== void 0) {
+            let data405 = data307["work-zero"];
+            if (data405 && typeof data405 == "object" && !Array.isArray(data405)) {
+              for (const key68 in data405) {
+                if (!pattern104.test(key68)) {
+                  const err1083 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1083];
+                  } else {
+                    vErrors.push(err1083);
+                  }
+                  errors++;
+                }
+              }
+              for (const key69 in data405) {
+                if (pattern104.test(key69)) {
+                  if (!validate29(data405[key69], { instancePath: instancePath + "/machine/work-zero/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data405, parentDataProperty: key69, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1084 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1084];
+              } else {
+                vErrors.push(err1084);
+              }
+              errors++;
+            }
+          }
+        } else {
+          const err1085 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1085];
+          } else {
+            vErrors.push(err1085);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data407 = data.confirm;
+        if (data407 && typeof data407 == "object" && !Array.isArray(data407)) {
+          for (const key70 in data407) {
+            if (!(key70 === "at-speed" || key70 === "stopped" || key70 === "released" || key70 === "clamped" || key70 === "air")) {
+              const err1086 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err1086];
+              } else {
+                vErrors.push(err1086);
+              }
+              errors++;
+            }
+          }
+          if (data407["at-speed"] !== void 0) {
+            let data408 = data407["at-speed"];
+            const _errs1281 = errors;
+            let valid342 = false;
+            const _errs1282 = errors;
+            if (typeof data408 !== "string") {
+              const err1087 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1087];
+              } else {
+                vErrors.push(err1087);
+              }
+              errors++;
+            }
+            if ("operator" !== data408) {
+              const err1088 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1088];
+              } else {
+                vErrors.push(err1088);
+              }
+              errors++;
+            }
+            var _valid56 = _errs1282 === errors;
+            valid342 = valid342 || _valid56;
+            const _errs1284 = errors;
+            if (!validate41(data408, { instancePath: instancePath + "/confirm/at-speed", parentData: data407, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid58 = _errs1288 === errors;
-            valid340 = valid340 || _valid58;
-            if (!valid340) {
-              const err1083 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid56 = _errs1284 === errors;
+            valid342 = valid342 || _valid56;
+            if (!valid342) {
+              const err1089 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err1083];
+                vErrors = [err1089];
               } else {
-                vErrors.push(err1083);
+                vErrors.push(err1089);
               }
               errors++;
             } else {
-              errors = _errs1285;
+              errors = _errs1281;
               if (vErrors !== null) {
-                if (_errs1285) {
-                  vErrors.length = _errs1285;
+                if (_errs1281) {
+                  vErrors.length = _errs1281;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data407.stopped !== void 0) {
+            let data409 = data407.stopped;
+            const _errs1286 = errors;
+            let valid343 = false;
+            const _errs1287 = errors;
+            if (typeof data409 !== "string") {
+              const err1090 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1090];
+              } else {
+                vErrors.push(err1090);
+              }
+              errors++;
+            }
+            if ("operator" !== data409) {
+              const err1091 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1091];
+              } else {
+                vErrors.push(err1091);
+              }
+              errors++;
+            }
+            var _valid57 = _errs1287 === errors;
+            valid343 = valid343 || _valid57;
+            const _errs1289 = errors;
+            if (!validate41(data409, { instancePath: instancePath + "/confirm/stopped", parentData: data407, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid57 = _errs1289 === errors;
+            valid343 = valid343 || _valid57;
+            if (!valid343) {
+              const err1092 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1092];
+              } else {
+                vErrors.push(err1092);
+              }
+              errors++;
+            } else {
+              errors = _errs1286;
+              if (vErrors !== null) {
+                if (_errs1286) {
+                  vErrors.length = _errs1286;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data407.released !== void 0) {
+            let data410 = data407.released;
+            const _errs1291 = errors;
+            let valid344 = false;
+            const _errs1292 = errors;
+            if (typeof data410 !== "string") {
+              const err1093 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1093];
+              } else {
+                vErrors.push(err1093);
+              }
+              errors++;
+            }
+            if ("operator" !== data410) {
+              const err1094 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1094];
+              } else {
+                vErrors.push(err1094);
+              }
+              errors++;
+            }
+            var _valid58 = _errs1292 === errors;
+            valid344 = valid344 || _valid58;
+            const _errs1294 = errors;
+            if (!validate41(data410, { instancePath: instancePath + "/confirm/released", parentData: data407, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid58 = _errs1294 === errors;
+            valid344 = valid344 || _valid58;
+            if (!valid344) {
+              const err1095 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1095];
+              } else {
+                vErrors.push(err1095);
+              }
+              errors++;
+            } else {
+              errors = _errs1291;
+              if (vErrors !== null) {
+                if (_errs1291) {
+                  vErrors.length = _errs1291;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data407.clamped !== void 0) {
+            let data411 = data407.clamped;
+            const _errs1296 = errors;
+            let valid345 = false;
+            const _errs1297 = errors;
+            if (typeof data411 !== "string") {
+              const err1096 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1096];
+              } else {
+                vErrors.push(err1096);
+              }
+              errors++;
+            }
+            if ("operator" !== data411) {
+              const err1097 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1097];
+              } else {
+                vErrors.push(err1097);
+              }
+              errors++;
+            }
+            var _valid59 = _errs1297 === errors;
+            valid345 = valid345 || _valid59;
+            const _errs1299 = errors;
+            if (!validate41(data411, { instancePath: instancePath + "/confirm/clamped", parentData: data407, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid59 = _errs1299 === errors;
+            valid345 = valid345 || _valid59;
+            if (!valid345) {
+              const err1098 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1098];
+              } else {
+                vErrors.push(err1098);
+              }
+              errors++;
+            } else {
+              errors = _errs1296;
+              if (vErrors !== null) {
+                if (_errs1296) {
+                  vErrors.length = _errs1296;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data407.air !== void 0) {
+            let data412 = data407.air;
+            const _errs1301 = errors;
+            let valid346 = false;
+            const _errs1302 = errors;
+            if (typeof data412 !== "string") {
+              const err1099 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1099];
+              } else {
+                vErrors.push(err1099);
+              }
+              errors++;
+            }
+            if ("operator" !== data412) {
+              const err1100 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1100];
+              } else {
+                vErrors.push(err1100);
+              }
+              errors++;
+            }
+            var _valid60 = _errs1302 === errors;
+            valid346 = valid346 || _valid60;
+            const _errs1304 = errors;
+            if (!validate41(data412, { instancePath: instancePath + "/confirm/air", parentData: data407, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid60 = _errs1304 === errors;
+            valid346 = valid346 || _valid60;
+            if (!valid346) {
+              const err1101 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1101];
+              } else {
+                vErrors.push(err1101);
+              }
+              errors++;
+            } else {
+              errors = _errs1301;
+              if (vErrors !== null) {
+                if (_errs1301) {
+                  vErrors.length = _errs1301;
                 } else {
                   vErrors = null;
                 }
@@ -13244,21 +13458,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err1084 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1102 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1084];
+            vErrors = [err1102];
           } else {
-            vErrors.push(err1084);
+            vErrors.push(err1102);
           }
           errors++;
         }
       }
     } else {
-      const err1085 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1103 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1085];
+        vErrors = [err1103];
       } else {
-        vErrors.push(err1085);
+        vErrors.push(err1103);
       }
       errors++;
     }

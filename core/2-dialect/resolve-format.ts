@@ -2,6 +2,7 @@ import { microDegreesPerTurn } from "#base";
 import type { Plane } from "#base";
 import { readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
+import { resolvePage } from "./page-template.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
@@ -30,6 +31,8 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
     waitValues: resolveWaitValues(resolving),
+    header: resolvePage(resolving, "idioms.header"),
+    footer: resolvePage(resolving, "idioms.footer"),
     ...idioms,
   };
 }

@@ -27,6 +27,8 @@ export interface AxisCase {
   readonly program?: string;
   /** The axis is a limit, the other's the narrower: what the other writes suits the one, too, which then has nothing to say. */
   readonly limit?: true;
+  /** What differs are comments, which mean nothing to either. */
+  readonly remark?: true;
   /** The key is about programs from elsewhere alone: both write the same text, and the other objects to `program`. */
   readonly sameText?: true;
 }
@@ -87,13 +89,14 @@ function disagree(
   units: "mm" | "inch" | undefined,
 ): boolean {
   const own = readAll(text, writer, units);
+  if (own.findings > 0) throw new Error(`The writer objects to its own text:\n${own.listed}`);
   const foreign = readAll(text, reader, units);
   return foreign.findings > own.findings || foreign.steps !== own.steps;
 }
 
 function readAll(text: string, { dialect }: ReadyDialect, units: "mm" | "inch" | undefined) {
-  let findings = 0;
-  const report = (finding: Finding): void => void (finding.severity === "note" || findings++);
+  const found: Finding[] = [];
+  const report = (finding: Finding): void => void (finding.severity === "note" || found.push(finding));
   const bytes = [new TextEncoder().encode(text)];
   const batches: Iterable<Batch> = read(
     bytes,
@@ -103,5 +106,6 @@ function readAll(text: string, { dialect }: ReadyDialect, units: "mm" | "inch" |
     report,
   );
   const steps = printSteps(batches).join("\n");
-  return { findings, steps };
+  const listed = found.map(({ rule, message }) => `${rule}: ${message}`).join("\n");
+  return { findings: found.length, listed, steps };
 }
