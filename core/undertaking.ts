@@ -68,7 +68,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
 
 /** A stop with a block delete mark is skipped, not made, while the switch is on. */
 function stopSentence({ optionalStopMark: mark }: Format): string[] {
-  return mark === "" ? [] : [`Block delete ${mark} is off: with it on, optional stops do not stop.`];
+  return mark === "" ? [] : [`Block delete ${mark} is off, for optional stops to stop.`];
 }
 
 /** What is known of a job when there is none: a program from elsewhere. */
