@@ -11,12 +11,12 @@ import { createGuard, createQueue, prove as compare } from "#prove";
 import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
 import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
+import { footerOf, headerOf } from "./page.ts";
 import {
   chunksOf,
   errorsOnly,
   guarded,
   hashFacts,
-  headerOf,
   lineWords,
   noJobFacts,
   unclearIsError,
@@ -53,7 +53,8 @@ export function post(input: PostInput): Outcome {
       yield chunk;
     }
   }
-  const text = staged(input.emitter.emitUnproved(sequence, { units, header: headerOf(work, input) }));
+  const page = { header: headerOf(work, input), footer: footerOf(work, input) };
+  const text = staged(input.emitter.emitUnproved(sequence, { units, ...page }));
 
   const guardAgain = createGuard(machine, facts, errorsOnly(findings.reportOf("guard-again")), "program");
   const readBack = watched(read(text, format, machine, { units }, findings.reportOf("read")), guardAgain);

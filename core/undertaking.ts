@@ -68,7 +68,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
 
 /** A stop with a block delete mark is skipped, not made, while the switch is on. */
 function stopSentence({ optionalStopMark: mark }: Format): string[] {
-  return mark === "" ? [] : [`Block delete ${mark} is off: with it on, optional stops do not stop.`];
+  return mark === "" ? [] : [`Block delete ${mark} is off, for optional stops to stop.`];
 }
 
 /** What is known of a job when there is none: a program from elsewhere. */
@@ -99,32 +99,6 @@ function* followed<B extends Batch<unknown>>(
     if (batch.count > 0) means.progress?.(batch.source[batch.count - 1], source.size);
     yield batch;
   }
-}
-
-/** Comment lines at the head of a program: what it is, for which controller, and what it takes for granted. */
-export function headerOf({ job, operations, units, summary }: Undertaking, means: Means): string[] {
-  const { longest } = means.dialect.format.comments;
-  const first = operations[0]?.id ?? "";
-  const last = operations.at(-1)?.id ?? "";
-  return [
-    job.program.name ?? job.name,
-    `For ${means.dialect.name}, in ${units === "mm" ? "millimetres" : "inches"}, ${first === last ? first : `${first} to ${last}`}`,
-    ...summary().assumptions,
-    "Prove out above the work, hand on feed hold",
-  ].flatMap((line) => folded(line, longest));
-}
-
-/** A line in pieces of at most so many characters, cut between words where it can be. */
-function folded(line: string, longest: number): string[] {
-  const pieces: string[] = [];
-  let rest = line;
-  while (rest.length > longest && longest > 0) {
-    const at = rest.lastIndexOf(" ", longest);
-    const cut = at > 0 ? at : longest;
-    pieces.push(rest.slice(0, cut).trimEnd());
-    rest = rest.slice(cut).trimStart();
-  }
-  return [...pieces, rest];
 }
 
 /** Bytes of a source, in chunks that are each valid until the next is pulled. */

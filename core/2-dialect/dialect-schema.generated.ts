@@ -1824,6 +1824,26 @@ export type EffectOnTheLengthOffset = "unchanged" | "active" | "cancelled";
  */
 export type MessageToTheOperator = string;
 /**
+ * Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.
+ *
+ * If wrong: the transfer is refused, or the operator cannot tell one program from another.
+ */
+export type HeaderLines = None14 | [string, ...string[]];
+/**
+ * No lines of the dialect's own.
+ */
+export type None14 = "none";
+/**
+ * Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.
+ *
+ * If wrong: the transfer is refused, or blocks are looked for behind the end.
+ */
+export type FooterLines = None15 | [string, ...string[]];
+/**
+ * No lines of the dialect's own.
+ */
+export type None15 = "none";
+/**
  * Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).
  *
  * If wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.
@@ -2219,7 +2239,7 @@ export type ToolLengths = "table" | "measured" | "operator";
  * How the drawbar is worked at a rack, or none.
  */
 export type Drawbar =
-  | None14
+  | None16
   | {
       travels?: TravelOfAnEmptySpindle;
       "taper-air"?: TaperAir;
@@ -2227,7 +2247,7 @@ export type Drawbar =
 /**
  * There is no drawbar that the program works.
  */
-export type None14 = "none";
+export type None16 = "none";
 /**
  * Whether an empty spindle travels along the rack clamped or released.
  *
@@ -2244,7 +2264,7 @@ export type TaperAir = "yes" | "no";
  * Where tools wait and how they are fetched, or none.
  */
 export type Rack =
-  | None15
+  | None17
   | {
       style?: StyleOfTheRack;
       "clear-z"?: ClearHeight;
@@ -2262,7 +2282,7 @@ export type Rack =
 /**
  * There is no rack that the program drives to.
  */
-export type None15 = "none";
+export type None17 = "none";
 /**
  * drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.
  *
@@ -3124,6 +3144,8 @@ export interface OneCode {
  */
 export interface Idioms {
   message?: MessageToTheOperator;
+  header?: HeaderLines;
+  footer?: FooterLines;
   "wait-signal"?: WaitOnASignal;
   "output-on"?: OutputOn;
   "output-off"?: OutputOff;

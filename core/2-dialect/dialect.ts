@@ -276,6 +276,9 @@ export interface Format {
   readonly waitValues:
     { readonly on: number; readonly off: number; readonly timeoutUnit: "s" | "ms" } | undefined;
   readonly idioms: Readonly<Partial<Record<IdiomName, Idiom>>>;
+  /** Lines of the header and the footer; undefined: the header that every program has, and no footer. */
+  readonly header: readonly PageLine[] | undefined;
+  readonly footer: readonly PageLine[] | undefined;
   /** What words outside the keys above mean to the reader; worked out from idioms and the `codes` key. */
   readonly extraCodes: readonly ExtraCode[];
 }
@@ -343,6 +346,18 @@ export type IdiomPart = { readonly literal: string } | { readonly value: IdiomVa
 /** A template as its blocks, each a list of parts. */
 export interface Idiom {
   readonly blocks: readonly (readonly IdiomPart[])[];
+}
+
+/** What the lines of a header or footer may go through. */
+export type PageList = "tools" | "operations" | "assumptions";
+
+/** One part of a line: literal text, or a named value. */
+export type PagePart = { readonly literal: string } | { readonly name: string };
+
+/** A comment line of a header or footer; with `each` one for each of a list. */
+export interface PageLine {
+  readonly each: PageList | undefined;
+  readonly parts: readonly PagePart[];
 }
 
 /** What a code outside the keys means, and which words go with it. */

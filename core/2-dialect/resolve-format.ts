@@ -2,6 +2,7 @@ import { axes, microDegreesPerTurn, milliPerRpm } from "#base";
 import type { Plane } from "#base";
 import { codeAt, gearNumbers, readCodes } from "./code-keys.ts";
 import type { Format } from "./dialect.ts";
+import { resolvePage } from "./page-template.ts";
 import { rapidFeed } from "./rapid-feed.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
@@ -38,6 +39,8 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
     waitValues: resolveWaitValues(resolving),
+    header: resolvePage(resolving, "idioms.header"),
+    footer: resolvePage(resolving, "idioms.footer"),
     ...idioms,
   };
 }

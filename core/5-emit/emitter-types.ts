@@ -33,6 +33,8 @@ export interface EmitOptions {
   readonly units: "mm" | "inch";
   /** Comment lines at the head. */
   readonly header: readonly string[];
+  /** Comment lines behind the last block, where the dialect has a footer. */
+  readonly footer?: readonly string[];
   /** Only the blocks: no delimiter, program number, header or block numbers; each states motion and feed anew. */
   readonly fragment?: boolean;
   /** Where a fragment starts, and in which modes; a program starts nowhere. */
@@ -90,6 +92,8 @@ export interface Batch {
   /** Byte offset in the input; not read. */
   readonly source: Float64Array;
   asides: Step[];
+  /** Rows before which a section of the program begins, rising. */
+  sections: number[];
 }
 
 export type FeedMode = "per-minute" | "per-revolution" | "inverse-time";

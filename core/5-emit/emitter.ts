@@ -20,6 +20,8 @@ export interface EmitOptions {
   readonly units: UnitSystem;
   /** Comment lines at the head. */
   readonly header: readonly string[];
+  /** Comment lines behind the last block, where the dialect has a footer. */
+  readonly footer?: readonly string[];
   /** Only the blocks: no delimiter, program number, header or block numbers; each states motion and feed anew. Shows a corrected block. */
   readonly fragment?: boolean;
   /** Where a fragment starts, and in which modes; a program starts nowhere. Arcs by centre and incremental words need it. */

@@ -9,6 +9,7 @@ export const names = [
   "options",
   "units",
   "header",
+  "footer",
   "fragment",
   "trace",
   "start",

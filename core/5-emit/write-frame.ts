@@ -33,6 +33,18 @@ export function headerLines({ format }: Context): Statement[] {
   return [each("line", get("state", "header"), [run(call("writeComment", "state", "line"))])];
 }
 
+/** Whether there are comments behind the last block. */
+export function hasFooter({ footer, comments }: Format): boolean {
+  return comments.style !== "none" && footer !== undefined && footer.length > 0;
+}
+
+/** Comments behind the last block of a program. */
+function footerLines(format: Format): Statement[] {
+  if (!hasFooter(format)) return [];
+  const lines = each("line", get("state", "footer"), [run(call("writeComment", "state", "line"))]);
+  return [when(not(get("state", "fragment")), [lines])];
+}
+
 /** Ends the text. The last line has not been handed on yet, so that its line end can still be taken back. */
 function defineFinish(format: Format): FunctionDeclaration {
   const delimiter =
@@ -45,6 +57,11 @@ function defineFinish(format: Format): FunctionDeclaration {
   return func(
     "finish",
     ["state"],
-    [when(get("state", "waiting"), [run(call("settle", "state"))]), ...delimiter, ...dropEnd],
+    [
+      when(get("state", "waiting"), [run(call("settle", "state"))]),
+      ...footerLines(format),
+      ...delimiter,
+      ...dropEnd,
+    ],
   );
 }

@@ -26,6 +26,7 @@ import type { Context } from "./context.ts";
 import { canBeIncremental, marksTaps } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Name } from "./names.ts";
+import { hasFooter } from "./write-frame.ts";
 import { marksSections } from "./write-section.ts";
 import { blockRoom } from "./write-text.ts";
 
@@ -121,6 +122,9 @@ function textFields(format: Format): [Name, Value][] {
     ["at", 0],
     ["base", 0],
     ["header", get("options", "header")],
+    ...(hasFooter(format)
+      ? ([["footer", orElse(get("options", "footer"), list([]))]] as [Name, Value][])
+      : []),
     ["fragment", "fragment"],
     ["numbered", not("fragment")],
     ...sectionFields(format),

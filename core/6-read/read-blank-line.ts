@@ -1,7 +1,10 @@
 import * as formFindings from "./findings-form.ts";
 import type { Reader } from "./reader.ts";
 
-/** Counts the blank lines before the first line, and says once it is there whether they are as many as this dialect has. */
+/**
+ * Counts the blank lines before the first line, and says once it is there whether they are as many as this dialect has. A
+ * dialect without any passes over them as over others.
+ */
 export function readLeader(reader: Reader): void {
   const { block, state, format, fragment } = reader;
   if (state.leader === undefined) return;
@@ -11,16 +14,10 @@ export function readLeader(reader: Reader): void {
   }
   const found = state.leader;
   state.leader = undefined;
-  if (fragment || found === format.leader) return;
-  reader.report({
-    ...formFindings.framing(
-      block.start,
-      `${found} blank lines stand before the program; this dialect has ${format.leader}.`,
-      "Put as many there.",
-      "file.leader",
-    ),
-    severity: "warning",
-  });
+  const passesOver = format.leader === 0 && format.blankLines !== "none";
+  if (fragment || found === format.leader || passesOver) return;
+  const message = `${found} blank lines stand before the program; this dialect has ${format.leader}.`;
+  reader.report(formFindings.framing(block.start, message, "Put as many there.", "file.leader"));
 }
 
 /** A blank line inside the program, behind its leader. */

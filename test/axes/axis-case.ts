@@ -98,6 +98,7 @@ function disagree(
   units: "mm" | "inch" | undefined,
 ): boolean {
   const own = readAll(text, writer, units);
+  if (own.findings > 0) throw new Error(`The writer objects to its own text:\n${own.listed}`);
   const foreign = readAll(text, reader, units);
   return foreign.findings > own.findings || foreign.steps !== own.steps;
 }
@@ -105,10 +106,10 @@ function disagree(
 function readAll(text: string, ready: ReadyDialect, units: "mm" | "inch" | undefined) {
   const { dialect } = ready;
   // What a machine needs confirmed does not show in the words alone: the guard sees it.
-  let findings = proveText(text, ready).findings.filter(
+  const found = proveText(text, ready).findings.filter(
     ({ rule, severity }) => severity !== "note" && !/^(?:read|block)\//.test(rule),
-  ).length;
-  const report = (finding: Finding): void => void (finding.severity === "note" || findings++);
+  );
+  const report = (finding: Finding): void => void (finding.severity === "note" || found.push(finding));
   const bytes = [new TextEncoder().encode(text)];
   const batches: Iterable<Batch> = read(
     bytes,
@@ -118,5 +119,6 @@ function readAll(text: string, ready: ReadyDialect, units: "mm" | "inch" | undef
     report,
   );
   const steps = allOfSteps(batches).join("\n");
-  return { findings, steps };
+  const listed = found.map(({ rule, message }) => `${rule}: ${message}`).join("\n");
+  return { findings: found.length, listed, steps };
 }

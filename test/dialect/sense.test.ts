@@ -142,6 +142,26 @@ const cases: Readonly<Record<string, Case>> = {
     text: 'file: { program-number: { letter: "%", digits: 4, from: 1, to: 9999 } }',
     finds: ["dialect/format file.program-number.letter"],
   },
+  "a colon for the program number and for sections": {
+    text: 'file: { delimiter: none, program-number: { letter: ":", digits: 4, from: 1, to: 9999 } }\nblocks: { sections: { mark: colon } }',
+    finds: ["dialect/format blocks.sections.mark @ 4"],
+  },
+  "an optional stop by a mark that there is not": {
+    text: 'blocks: { delete: { mark: none } }\nstops: { optional: "/M00" }',
+    finds: ["dialect/format stops.optional @ 4"],
+  },
+  "an optional stop by a switch that there is not": {
+    text: 'stops: { optional: "/2 M00" }',
+    finds: ["dialect/format stops.optional"],
+  },
+  "an optional stop by a mark and a code of its own": {
+    text: 'stops: { optional: "/M01" }',
+    finds: ["dialect/format stops.optional"],
+  },
+  "fewer words than an arc has": {
+    text: "blocks: { most-words: 3 }",
+    finds: ["dialect/format blocks.most-words"],
+  },
   "block numbers without room": {
     text: "blocks: { number: { on: all, start: 10, step: 10, to: 15, width: 0 } }",
     finds: ["dialect/format blocks.number.to"],

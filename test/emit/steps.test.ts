@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import type { Step } from "#base";
+import type { Batch, Step } from "#base";
 import { axisBit } from "#base";
 import type { Format } from "#dialect";
 import { code, explicit, leastIncrement, plain } from "./formats.ts";
 import { cases } from "./step-cases.ts";
 import type { Parts } from "./step-cases.ts";
-import { line, linesOf, mm, rapid, textOf } from "./writing.ts";
+import { batchOf, bytesOf, emitterOf, line, linesOf, mm, rapid, textOf } from "./writing.ts";
 
 describe.each([
   ["plain", plain],
@@ -110,15 +110,31 @@ test("block numbers wrap, and mark sections where they mark only those", async (
     "N010",
   ]);
   const sections: Format = { ...plain, blockNumber: { on: "sections", start: 1, step: 1, to: 99, width: 0 } };
-  const parts: Parts = [
+  const batch = batchOf([
     cuts[0],
     { kind: "select-tool", tool: 2 },
     { kind: "change-tool" },
     cuts[1],
-    { kind: "select-tool", tool: 3 },
     cuts[2],
-  ];
-  expect(await linesOf(sections, parts)).toEqual(["N1 G1 X1 F300", "N2 T2 M6", "G1 X2 F300", "N3 T3", "X3"]);
+  ]);
+  batch.sections = [1, 4];
+  const numbered = (format: Format): Promise<string[]> => blocksOf(format, batch);
+  expect(await numbered(sections)).toEqual(["G1 X1 F300", "N1 T2 M6", "G1 X2 F300", "N2 X3"]);
+  const all: Format = { ...sections, blockNumber: { on: "all", start: 1, step: 1, to: 99, width: 0 } };
+  expect(await numbered({ ...all, sections: { beginAt: "operation", mark: ":" } })).toEqual([
+    "N1 G1 X1 F300",
+    ":2 T2 M6",
+    "N3 G1 X2 F300",
+    ":4 X3",
+  ]);
+  expect(await numbered({ ...plain, blankLines: "between-sections" })).toEqual([
+    "G1 X1 F300",
+    "",
+    "T2 M6",
+    "G1 X2 F300",
+    "",
+    "X3",
+  ]);
 });
 
 test("one G word a block: the level of a cycle is said before it", async () => {
@@ -189,3 +205,14 @@ test("one medium alone can't be turned off", async () => {
     "coolant.off",
   );
 });
+
+/** The blocks of a batch, blank lines too. */
+async function blocksOf(format: Format, batch: Batch): Promise<string[]> {
+  const emitter = await emitterOf(format);
+  const bytes = bytesOf(emitter.emitUnproved([batch], { units: "mm", header: [] }));
+  return new TextDecoder()
+    .decode(bytes)
+    .trimEnd()
+    .split("\n")
+    .filter((line) => line !== "%");
+}

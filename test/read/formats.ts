@@ -123,6 +123,8 @@ export const format: Format = {
   mostWords: 0,
   sections: { beginAt: "operation", mark: "N" },
   byteOrderMark: false,
+  header: undefined,
+  footer: undefined,
   leader: 0,
   blankLines: "skipped",
   stopsAct: "before-motion",

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { format as base } from "./formats.ts";
 import type { Reading } from "./support.ts";
 import { formatWith, head, readBlocks, readText } from "./support.ts";
 
@@ -55,6 +56,44 @@ describe("block delete", () => {
     expect(readBlocks("/G0 X1", { format: formatWith({ blockDelete: null }) }).rules).toEqual([
       "read/unknown-word",
     ]);
+  });
+
+  describe("where the optional stop is the stop with a mark", () => {
+    const marked = formatWith({
+      optionalStopMark: "/2",
+      blockDelete: { mark: "numbered", place: "before-number" },
+      codes: { ...base.codes, optionalStop: base.codes.stop },
+    });
+
+    test.each(["/2 M0", "/2M0", "/2 N10 M0"])("%s is the optional stop", (block) => {
+      const { lines, rules } = readBlocks(block, { format: marked });
+      expect(lines).toEqual(["pause optional=true"]);
+      expect(rules.filter((rule) => rule.startsWith("read/"))).toEqual([]);
+    });
+
+    test("the stop without a mark stops always", () => {
+      expect(readBlocks("M0", { format: marked }).lines).toEqual(["pause optional=false"]);
+    });
+
+    test.each(["/M0", "/3 M0", "/2 G0 X1", "/2 M0 M8", "/2 M0 (MSG, LOOK)", "/2 M2", "/2 M6 T1", "/2 X#1"])(
+      "%s would be skipped with the stops, or by another switch",
+      (block) => {
+        const { findings } = readBlocks(block, { format: marked });
+        const found = findings.find(({ rule }) => rule === "read/block-delete");
+        expect(found?.severity).toBe("error");
+      },
+    );
+
+    test("N10 /2 M0 has its mark in the wrong place", () => {
+      expect(readBlocks("N10 /2 M0", { format: marked }).rules).toContain("read/unknown-word");
+    });
+  });
+
+  test("behind the block number, where the dialect has it there", () => {
+    const behind = formatWith({ blockDelete: { mark: "slash", place: "after-number" } });
+    expect(readBlocks("N10 /G0 X1", { format: behind }).rules).toEqual(["read/block-delete"]);
+    expect(readBlocks("/N10 G0 X1", { format: behind }).rules).toEqual(["read/unknown-word"]);
+    expect(readBlocks("N10 G0 / X1", { format: behind }).rules).toEqual(["read/unknown-word"]);
   });
 
   test("in the middle of a block it is none", () => {

@@ -31,7 +31,8 @@ const idioms: Format["idioms"] = {
   release: { blocks: [[{ literal: "M20 P7" }]] },
 };
 
-const own = formatWith({ idioms });
+// A sequence made at random has no sections.
+const own = formatWith({ idioms, blockNumber: null });
 const with_ = (change: Partial<Format>): Format => ({ ...own, ...change });
 const cyclesWith = (change: Partial<NonNullable<typeof cycles>>): Format["cycles"] =>
   cycles && { ...cycles, ...change };
@@ -85,7 +86,6 @@ const dialects: Readonly<Record<string, Format>> = {
   "the number on the delimiter": with_({
     delimiter: "percent",
     programNumber: { letter: "%", digits: 1, from: 1, to: 9999 },
-    blockNumber: { on: "sections", start: 10, step: 10, to: 9999, width: 4 },
   }),
   "starts first, upper case": with_({
     spindle: { order: "start-first", blocks: "together" },

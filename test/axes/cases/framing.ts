@@ -94,9 +94,23 @@ export const cases: readonly AxisCase[] = [
   },
   {
     axis: 9,
-    title: "blank lines before the program, or none",
+    title: "no blank lines before the program, or three",
     base: "rs274ngc",
-    one: "file: { leader: 3 }",
-    other: "file: { leader: 0 }",
+    one: "file: { leader: 0 }",
+    other: "file: { leader: 3 }",
+    oneTakes: "what keeps within the narrower form suits the wider one",
+  },
+  {
+    axis: 9,
+    title: "header and footer lines of the controller's own, or the common ones",
+    base: "rs274ngc",
+    one: [
+      "idioms:",
+      '  header: ["{{program}} {{number}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}}{{/each}}"]',
+      '  footer: ["END OF {{program}}"]',
+    ].join("\n"),
+    other: "idioms: { header: none }",
+    oneTakes: "remarks mean nothing to either",
+    otherTakes: "remarks mean nothing to either",
   },
 ];
