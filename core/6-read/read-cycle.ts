@@ -175,7 +175,9 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   state.work[2] = level;
   state.workKnown |= axisBit.z;
   loseMachine(state, 7);
-  pushRow(reader, rowKind.hole, 0, named & 3, changed ? feedOfRow(reader) : state.feed, 0, 0, 0);
+  // Later holes take the feed of the first, but where every block that cuts states its own.
+  const statesFeed = changed || reader.format.modal.feed === "each-block";
+  pushRow(reader, rowKind.hole, 0, named & 3, statesFeed ? feedOfRow(reader) : state.feed, 0, 0, 0);
   const steps = state.incremental && count > 1;
   Object.assign(state.repeat, {
     count: count - 1,

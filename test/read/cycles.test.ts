@@ -56,6 +56,13 @@ describe("a series", () => {
     ]);
   });
 
+  test("each hole states its feed where every block that cuts does", () => {
+    const each = formatWith({ modal: { ...format.modal, feed: "each-block" } });
+    const rules = (blocks: string): string[] => readBlocks(at + blocks, { format: each }).rules;
+    expect(rules("G99 G81 X1 Y2 Z-5 R2 F100\nX3 F100\nG80")).toEqual([]);
+    expect(rules("G99 G81 X1 Y2 Z-5 R2 F100\nX3\nG80")).toEqual(["block/feed-word"]);
+  });
+
   test("initial level: Z before the first hole of the series, also behind a change of the cycle", () => {
     const { lines, rules } = drill("G98 G81 X1 Y2 Z-5 R2 F100\nG99 X2\nG98 G85 X3 Z-5 R2");
     expect(rules).toEqual([]);
