@@ -150,12 +150,6 @@ export function characters(offset: number, what: string): Finding {
   );
 }
 
-/** A tool or offset number with more or fewer zeros before it than the dialect writes. */
-export function digits(offset: number, word: string, count: number, key: string): Finding {
-  const message = `${word} is not written with ${count} ${count === 1 ? "digit" : "digits"}, as in this dialect.`;
-  return lenient(form("digits", offset, message, "Write as many zeros before the number.", key));
-}
-
 /** Tool word and change code that do not stand as the dialect has them: in one block, or the next tool selected ahead. */
 export function toolWords(
   offset: number,

@@ -1,6 +1,6 @@
 import { freeLetters } from "./block.ts";
 import { letterBit, letterNumber } from "./letters.ts";
-import { checkDigits, readWhole } from "./read-number.ts";
+import { readWhole } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 
@@ -14,8 +14,6 @@ export function readCompensation(reader: Reader): void {
   block.used |= bit;
   const offset = bit && word ? readWhole(reader, letterNumber(word)) : 0;
   if (offset === undefined) return;
-  if (bit && word)
-    checkDigits(reader, letterNumber(word), offset, format.numbers.width.D, "numbers.code-width.D");
   pushStep(reader, { kind: "compensation", value: meaning.value, offset });
   state.compensated = meaning.value !== "off";
   if (state.compensated) state.cancelledAnew.delete("compensation");

@@ -1,6 +1,5 @@
 import { largestLength } from "#base";
 import { placeOf } from "./block.ts";
-import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { checkNumberForm } from "./number-form.ts";
 import type { Quantity } from "./quantities.ts";
@@ -83,15 +82,6 @@ export function readWhole(reader: Reader, letter: number, least = 0): number | u
   const reason = Number.isInteger(value) ? `is below ${least}` : "is no whole number";
   reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), reason));
   return undefined;
-}
-
-/** Whether a whole number of a tool or an offset has zeros before it as the dialect writes them: T1, T01. */
-export function checkDigits(reader: Reader, letter: number, value: number, width: number, key: string): void {
-  const { block } = reader;
-  const digits = Math.max(width, String(value).length);
-  const before = block.digits[letter] - Math.max(0, block.point[letter] - 1);
-  if (before !== digits)
-    reader.report(formFindings.digits(placeOf(block, letter), wordText(reader, letter), digits, key));
 }
 
 /** Number of a word as it stands, without a format: for the fixed values of extra codes. */

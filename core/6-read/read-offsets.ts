@@ -3,7 +3,7 @@ import { freeLetters, placeOf } from "./block.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axisLetters, letterBit, letterNumber } from "./letters.ts";
-import { checkDigits, readWhole, textAt, wordText } from "./read-number.ts";
+import { readWhole, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 import { loseMachine, loseWork } from "./state.ts";
@@ -67,8 +67,6 @@ function lengthNumber(reader: Reader): number | undefined {
   if (freeLetters(block) & bit) {
     block.used |= bit;
     const number = readWhole(reader, letterNumber(word));
-    if (number !== undefined)
-      checkDigits(reader, letterNumber(word), number, format.numbers.width.H, "numbers.code-width.H");
     return number === undefined ? undefined : meantOffset(reader, number);
   }
   const at = slots["length-offset"]?.at ?? 0;

@@ -4,7 +4,7 @@ import { applyEffects } from "./effects.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { letterN, letterT } from "./letters.ts";
-import { checkDigits, readWhole, textAt, wordText } from "./read-number.ts";
+import { readWhole, textAt, wordText } from "./read-number.ts";
 import { forgetFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
@@ -19,10 +19,7 @@ export function readToolSelection(reader: Reader): void {
   checkNamed(reader);
   if (format.lengthOffset?.form === "in-tool-word" && format.numbers.width.T > 1)
     selectWithOffset(reader, value);
-  else {
-    checkDigits(reader, letterT, value, format.numbers.width.T, "numbers.code-width.T");
-    select(reader, { kind: "select-tool", tool: value });
-  }
+  else select(reader, { kind: "select-tool", tool: value });
 }
 
 /** T0205 is tool 2 with length offset 5; with other digits than that it is not known which of the two is meant. */

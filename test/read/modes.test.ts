@@ -144,8 +144,8 @@ test("a tool word that brings its length offset along", () => {
     "select-tool tool=2 offset=4",
   ]);
   // T2 may be tool 0 with offset 2, or tool 2 with none.
-  expect(readBlocks("T2", { format: combined }).rules).toEqual(["read/number"]);
-  expect(readBlocks("T02", { format: combined }).rules).toEqual(["read/number"]);
+  expect(readBlocks("T2", { format: combined }).rules).toEqual(["read/number", "block/number-form"]);
+  expect(readBlocks("T02", { format: combined }).rules).toEqual(["read/number", "block/number-form"]);
 });
 
 test("compensation names its radius offset, or leaves it to the tool (NISTIR 6556 3.5.10)", () => {

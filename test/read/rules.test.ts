@@ -86,9 +86,6 @@ const formCases: readonly Case[] = [
     on: "G43",
     reading: { format: formatWith({ lengthOffset: { ...format.lengthOffset!, free: false } }) },
   },
-  { rule: "block/digits", blocks: "T01" },
-  { rule: "block/digits", blocks: "G43 H01", on: "H01" },
-  { rule: "block/digits", blocks: "G41 D01", on: "D01" },
   { rule: "block/feed-word", blocks: "G1 X1 F10\nX2", on: "X2", reading: modal({ feed: "each-block" }) },
   {
     rule: "block/feed-word",

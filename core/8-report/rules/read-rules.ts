@@ -15,7 +15,6 @@ export const readRules = {
   "block/offset-number": "A tool has the length offset of its own number where the dialect says so.",
   "block/length-block":
     "A length offset stands in the block of the first Z or in its own, as in the dialect.",
-  "block/digits": "Numbers of tools and offsets have the zeros before them that the dialect writes.",
   "block/length": "A block is no longer than the controller takes.",
   "block/number": "Blocks are numbered where the dialect wants it, and nowhere else.",
   "block/number-form": "A number has the zeros, the sign and the point that the dialect writes.",

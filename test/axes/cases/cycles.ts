@@ -83,6 +83,7 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "cycles: { initial-level: before-series }",
     other: "cycles: { initial-level: current }",
+    sameText: "each series is ended before the next is defined",
     program:
       "%\nG21 G17 G90 G94 G54\nG00 X0. Y0.\nZ5.\nG99 G81 X1. Z-1. R1. F100.\nG98 G82 X2. Z-1. R1. P1.\nG80\nM2\n%\n",
   },

@@ -72,7 +72,6 @@ export const cases: readonly AxisCase[] = [
     one: "motion: { rapid-axes: together }",
     other: "motion: { rapid-axes: one-at-a-time }",
     job: diagonal,
-    oneTakes: "a rapid of one axis is a rapid there, too",
   },
   {
     axis: 60,
@@ -82,7 +81,6 @@ export const cases: readonly AxisCase[] = [
     one: "motion: { rapid-axes: together }",
     other: "motion: { rapid-axes: one-at-a-time }",
     job: diagonal,
-    oneTakes: "a rapid of one axis is a rapid there, too",
   },
   {
     axis: 61,
