@@ -26,7 +26,7 @@ export function checkGrids(resolving: Resolving): void {
       "dialect/grid",
       "spindle.speed-unit",
       "A step of S is no whole number of thousandths of a revolution a minute.",
-      "State fewer decimals in `numbers.speed`, or a rounder `machine.spindle.max-rpm`.",
+      "State fewer decimals in `numbers.speed`, or a rounder `spindle.full-speed`.",
     );
   for (const state of ["at-speed", "stopped", "released", "clamped", "air", "hold-down"]) {
     const path = `confirm.${state}.timeout`;

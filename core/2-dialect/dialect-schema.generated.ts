@@ -1570,11 +1570,19 @@ export type OrderOfSpeedAndStart = "speed-first" | "start-first";
  */
 export type SpeedAndStartInABlock = "together" | "apart";
 /**
- * What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.
+ * What S counts. rpm: revolutions a minute; percent: hundredths of `spindle.full-speed`, which the dialect then has to state. Its decimals are `numbers.speed`.
  *
  * If wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.
  */
 export type UnitOfTheSpeedWord = "rpm" | "percent";
+/**
+ * Speed that S100 asks for, where S counts percent. It stays what it is when `machine.spindle.max-rpm` is lowered to protect a tool or a bearing.
+ *
+ * Unit: rpm.
+ *
+ * If wrong: the spindle turns faster or slower than every program says.
+ */
+export type SpeedAt100Percent = number;
 /**
  * Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.
  *
@@ -3069,6 +3077,7 @@ export interface Spindle {
   order?: OrderOfSpeedAndStart;
   blocks?: SpeedAndStartInABlock;
   "speed-unit"?: UnitOfTheSpeedWord;
+  "full-speed"?: SpeedAt100Percent;
   gears?: GearRanges;
 }
 /**

@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "peck": { "title": "Peck words", "description": "Numbers of the peck of a cycle and of its back-off. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest, such as an implied point.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] }, "speed": { "title": "Speed word", "description": "each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.\n\nIf wrong: the spindle starts at a speed that is left over, or not at all.", "type": "string", "enum": ["each-start", "changed"], "examples": ["each-start"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal", "speed": "each-start" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] }, "blocks": { "title": "Block of a dwell", "description": "apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.\n\nIf wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.", "type": "string", "enum": ["apart", "with-start"], "axes": [75], "examples": ["apart"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "back-off": { "title": "Back-off word", "description": "Letter of the back-off of pecks and chip-breaking, or none: the controller's own back-off holds (`cycles.back-off`).\n\nIf wrong: the drill is driven into the bottom at rapid and breaks, or the chip does not break.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "K"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] }, "repeat": { "title": "Repeat word", "description": "Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).\n\nIf wrong: holes are missing, or one too many is drilled.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "L"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s", "back-off": "none", "repeat": "none" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "definition": { "title": "Definition of a cycle", "description": "with-first-hole: the block with the cycle's code states the first hole, too; apart: it states no place and drills nothing (with the repeat word 0 where there is one), and each hole follows in a block of its own.\n\nIf wrong: the first hole is missing, or one is drilled where the tool stands.", "type": "string", "enum": ["with-first-hole", "apart"], "examples": ["with-first-hole"] }, "positions": { "title": "Place of a hole", "description": "changed: a hole states X and Y where they differ; both: it always states both.\n\nIf wrong: a hole is missing, or drilled at X0 or Y0.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "initial-level": { "title": "Initial level", "description": "Where the initial level is taken: before-series: the Z before the first hole behind a cancel code; current: the Z at each block with a cycle's code. A program always cancels one series before the next; this decides what one from elsewhere means.\n\nIf wrong: between holes the tool is dragged through a clamp.", "type": "string", "enum": ["before-series", "current"], "examples": ["before-series"] }, "axis": { "title": "Axis of a cycle", "description": "plane-normal: holes go along the normal of the plane in force; z: along Z in any plane, so that no plane word is needed before.\n\nIf wrong: the drill is driven sideways into the work.", "type": "string", "enum": ["plane-normal", "z"], "examples": ["plane-normal"] }, "tap-feed": { "title": "Feed word of a tap", "description": "feed-mode: F means what the feed mode says; lead: F in a tapping cycle is the lead of the thread, whatever the feed mode. It then needs `numbers.feed-per-revolution`, and the feed is stated anew behind the cycle.\n\nIf wrong: the tap breaks.", "type": "string", "enum": ["feed-mode", "lead"], "examples": ["feed-mode"] }, "tap-synchronised": { "title": "Synchronising code", "description": "Code that locks spindle and feed for the tapping cycle that follows, in a block of its own before it; none: the controller always does, or never.\n\nIf wrong: the tap breaks or strips the thread.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "M29"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `machine.spindle.max-rpm`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "header": { "title": "Header lines", "description": "Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or the operator cannot tell one program from another.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "footer": { "title": "Footer lines", "description": "Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or blocks are looked for behind the end.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "peck": { "title": "Peck words", "description": "Numbers of the peck of a cycle and of its back-off. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest, such as an implied point.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] }, "speed": { "title": "Speed word", "description": "each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.\n\nIf wrong: the spindle starts at a speed that is left over, or not at all.", "type": "string", "enum": ["each-start", "changed"], "examples": ["each-start"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal", "speed": "each-start" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Blend tolerance word", "description": "Letter of the tolerance with the continuous path, or none.\n\nIf wrong: corners are cut further than allowed.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q1"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G5.1 Q0"] } } }], "axes": [77], "examples": ["none", { "on": "G5.1 Q1", "off": "G5.1 Q0" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What the time is counted in.\n\nUnit: s or ms.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] }, "blocks": { "title": "Block of a dwell", "description": "apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.\n\nIf wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.", "type": "string", "enum": ["apart", "with-start"], "axes": [75], "examples": ["apart"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "back-off": { "title": "Back-off word", "description": "Letter of the back-off of pecks and chip-breaking, or none: the controller's own back-off holds (`cycles.back-off`).\n\nIf wrong: the drill is driven into the bottom at rapid and breaks, or the chip does not break.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "K"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in.\n\nUnit: s or ms.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] }, "repeat": { "title": "Repeat word", "description": "Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).\n\nIf wrong: holes are missing, or one too many is drilled.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "L"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s", "back-off": "none", "repeat": "none" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "definition": { "title": "Definition of a cycle", "description": "with-first-hole: the block with the cycle's code states the first hole, too; apart: it states no place and drills nothing (with the repeat word 0 where there is one), and each hole follows in a block of its own.\n\nIf wrong: the first hole is missing, or one is drilled where the tool stands.", "type": "string", "enum": ["with-first-hole", "apart"], "examples": ["with-first-hole"] }, "positions": { "title": "Place of a hole", "description": "changed: a hole states X and Y where they differ; both: it always states both.\n\nIf wrong: a hole is missing, or drilled at X0 or Y0.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "initial-level": { "title": "Initial level", "description": "Where the initial level is taken: before-series: the Z before the first hole behind a cancel code; current: the Z at each block with a cycle's code. A program always cancels one series before the next; this decides what one from elsewhere means.\n\nIf wrong: between holes the tool is dragged through a clamp.", "type": "string", "enum": ["before-series", "current"], "examples": ["before-series"] }, "axis": { "title": "Axis of a cycle", "description": "plane-normal: holes go along the normal of the plane in force; z: along Z in any plane, so that no plane word is needed before.\n\nIf wrong: the drill is driven sideways into the work.", "type": "string", "enum": ["plane-normal", "z"], "examples": ["plane-normal"] }, "tap-feed": { "title": "Feed word of a tap", "description": "feed-mode: F means what the feed mode says; lead: F in a tapping cycle is the lead of the thread, whatever the feed mode. It then needs `numbers.feed-per-revolution`, and the feed is stated anew behind the cycle.\n\nIf wrong: the tap breaks.", "type": "string", "enum": ["feed-mode", "lead"], "examples": ["feed-mode"] }, "tap-synchronised": { "title": "Synchronising code", "description": "Code that locks spindle and feed for the tapping cycle that follows, in a block of its own before it; none: the controller always does, or never.\n\nIf wrong: the tap breaks or strips the thread.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "M29"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `spindle.full-speed`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "full-speed": { "title": "Speed at 100 percent", "description": "Speed that S100 asks for, where S counts percent. It stays what it is when `machine.spindle.max-rpm` is lowered to protect a tool or a bearing.\n\nUnit: rpm.\n\nIf wrong: the spindle turns faster or slower than every program says.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "header": { "title": "Header lines", "description": "Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or the operator cannot tell one program from another.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "footer": { "title": "Footer lines", "description": "Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or blocks are looked for behind the end.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema36 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema37 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -9519,7 +9519,7 @@ var compiled = (() => {
         let data297 = data.spindle;
         if (data297 && typeof data297 == "object" && !Array.isArray(data297)) {
           for (const key42 in data297) {
-            if (!(key42 === "cw" || key42 === "ccw" || key42 === "stop" || key42 === "orient" || key42 === "order" || key42 === "blocks" || key42 === "speed-unit" || key42 === "gears")) {
+            if (!func1.call(schema31.properties.spindle.properties, key42)) {
               const err781 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err781];
@@ -9680,102 +9680,102 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data297["full-speed"] !== void 0) {
+            let data305 = data297["full-speed"];
+            if (typeof data305 == "number" && isFinite(data305)) {
+              if (data305 > 1e6 || isNaN(data305)) {
+                const err796 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err796];
+                } else {
+                  vErrors.push(err796);
+                }
+                errors++;
+              }
+              if (data305 <= 0 || isNaN(data305)) {
+                const err797 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                if (vErrors === null) {
+                  vErrors = [err797];
+                } else {
+                  vErrors.push(err797);
+                }
+                errors++;
+              }
+            } else {
+              const err798 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (vErrors === null) {
+                vErrors = [err798];
+              } else {
+                vErrors.push(err798);
+              }
+              errors++;
+            }
+          }
           if (data297.gears !== void 0) {
-            let data305 = data297.gears;
-            const _errs950 = errors;
+            let data306 = data297.gears;
+            const _errs952 = errors;
             let valid246 = false;
-            const _errs951 = errors;
-            if (typeof data305 !== "string") {
-              const err796 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err796];
-              } else {
-                vErrors.push(err796);
-              }
-              errors++;
-            }
-            if ("none" !== data305) {
-              const err797 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err797];
-              } else {
-                vErrors.push(err797);
-              }
-              errors++;
-            }
-            var _valid34 = _errs951 === errors;
-            valid246 = valid246 || _valid34;
             const _errs953 = errors;
-            if (Array.isArray(data305)) {
-              if (data305.length > 6) {
-                const err798 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
+            if (typeof data306 !== "string") {
+              const err799 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err799];
+              } else {
+                vErrors.push(err799);
+              }
+              errors++;
+            }
+            if ("none" !== data306) {
+              const err800 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err800];
+              } else {
+                vErrors.push(err800);
+              }
+              errors++;
+            }
+            var _valid34 = _errs953 === errors;
+            valid246 = valid246 || _valid34;
+            const _errs955 = errors;
+            if (Array.isArray(data306)) {
+              if (data306.length > 6) {
+                const err801 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
                 if (vErrors === null) {
-                  vErrors = [err798];
+                  vErrors = [err801];
                 } else {
-                  vErrors.push(err798);
+                  vErrors.push(err801);
                 }
                 errors++;
               }
-              if (data305.length < 1) {
-                const err799 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (data306.length < 1) {
+                const err802 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err799];
+                  vErrors = [err802];
                 } else {
-                  vErrors.push(err799);
+                  vErrors.push(err802);
                 }
                 errors++;
               }
-              const len4 = data305.length;
+              const len4 = data306.length;
               for (let i6 = 0; i6 < len4; i6++) {
-                let data306 = data305[i6];
-                if (data306 && typeof data306 == "object" && !Array.isArray(data306)) {
-                  for (const key43 in data306) {
+                let data307 = data306[i6];
+                if (data307 && typeof data307 == "object" && !Array.isArray(data307)) {
+                  for (const key43 in data307) {
                     if (!(key43 === "code" || key43 === "from" || key43 === "to")) {
-                      const err800 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
+                      const err803 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err800];
+                        vErrors = [err803];
                       } else {
-                        vErrors.push(err800);
+                        vErrors.push(err803);
                       }
                       errors++;
                     }
                   }
-                  if (data306.code !== void 0) {
-                    let data307 = data306.code;
-                    if (typeof data307 === "string") {
-                      if (!pattern78.test(data307)) {
-                        const err801 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
-                        if (vErrors === null) {
-                          vErrors = [err801];
-                        } else {
-                          vErrors.push(err801);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err802 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err802];
-                      } else {
-                        vErrors.push(err802);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data306.from !== void 0) {
-                    let data308 = data306.from;
-                    if (typeof data308 == "number" && isFinite(data308)) {
-                      if (data308 > 1e6 || isNaN(data308)) {
-                        const err803 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err803];
-                        } else {
-                          vErrors.push(err803);
-                        }
-                        errors++;
-                      }
-                      if (data308 < 0 || isNaN(data308)) {
-                        const err804 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                  if (data307.code !== void 0) {
+                    let data308 = data307.code;
+                    if (typeof data308 === "string") {
+                      if (!pattern78.test(data308)) {
+                        const err804 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
                         if (vErrors === null) {
                           vErrors = [err804];
                         } else {
@@ -9784,7 +9784,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err805 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err805 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
                         vErrors = [err805];
                       } else {
@@ -9793,11 +9793,11 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data306.to !== void 0) {
-                    let data309 = data306.to;
+                  if (data307.from !== void 0) {
+                    let data309 = data307.from;
                     if (typeof data309 == "number" && isFinite(data309)) {
                       if (data309 > 1e6 || isNaN(data309)) {
-                        const err806 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err806 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err806];
                         } else {
@@ -9805,8 +9805,8 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data309 <= 0 || isNaN(data309)) {
-                        const err807 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                      if (data309 < 0 || isNaN(data309)) {
+                        const err807 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                         if (vErrors === null) {
                           vErrors = [err807];
                         } else {
@@ -9815,7 +9815,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err808 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err808 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err808];
                       } else {
@@ -9824,62 +9824,49 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data307.to !== void 0) {
+                    let data310 = data307.to;
+                    if (typeof data310 == "number" && isFinite(data310)) {
+                      if (data310 > 1e6 || isNaN(data310)) {
+                        const err809 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err809];
+                        } else {
+                          vErrors.push(err809);
+                        }
+                        errors++;
+                      }
+                      if (data310 <= 0 || isNaN(data310)) {
+                        const err810 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err810];
+                        } else {
+                          vErrors.push(err810);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err811 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err811];
+                      } else {
+                        vErrors.push(err811);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err809 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err812 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err809];
+                    vErrors = [err812];
                   } else {
-                    vErrors.push(err809);
+                    vErrors.push(err812);
                   }
                   errors++;
                 }
               }
             } else {
-              const err810 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err810];
-              } else {
-                vErrors.push(err810);
-              }
-              errors++;
-            }
-            var _valid34 = _errs953 === errors;
-            valid246 = valid246 || _valid34;
-            if (!valid246) {
-              const err811 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err811];
-              } else {
-                vErrors.push(err811);
-              }
-              errors++;
-            } else {
-              errors = _errs950;
-              if (vErrors !== null) {
-                if (_errs950) {
-                  vErrors.length = _errs950;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-        } else {
-          const err812 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err812];
-          } else {
-            vErrors.push(err812);
-          }
-          errors++;
-        }
-      }
-      if (data.coolant !== void 0) {
-        let data310 = data.coolant;
-        if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
-          for (const key44 in data310) {
-            if (!(key44 === "mist" || key44 === "flood" || key44 === "air" || key44 === "through-tool" || key44 === "off" || key44 === "blocks")) {
-              const err813 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
+              const err813 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err813];
               } else {
@@ -9887,265 +9874,268 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data310.mist !== void 0) {
-            let data311 = data310.mist;
-            if (typeof data311 === "string") {
-              if (!pattern7.test(data311)) {
-                const err814 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err814];
-                } else {
-                  vErrors.push(err814);
-                }
-                errors++;
-              }
-            } else {
-              const err815 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            var _valid34 = _errs955 === errors;
+            valid246 = valid246 || _valid34;
+            if (!valid246) {
+              const err814 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err815];
+                vErrors = [err814];
               } else {
-                vErrors.push(err815);
-              }
-              errors++;
-            }
-          }
-          if (data310.flood !== void 0) {
-            let data312 = data310.flood;
-            if (typeof data312 === "string") {
-              if (!pattern7.test(data312)) {
-                const err816 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err816];
-                } else {
-                  vErrors.push(err816);
-                }
-                errors++;
-              }
-            } else {
-              const err817 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err817];
-              } else {
-                vErrors.push(err817);
-              }
-              errors++;
-            }
-          }
-          if (data310.air !== void 0) {
-            let data313 = data310.air;
-            if (typeof data313 === "string") {
-              if (!pattern7.test(data313)) {
-                const err818 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err818];
-                } else {
-                  vErrors.push(err818);
-                }
-                errors++;
-              }
-            } else {
-              const err819 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err819];
-              } else {
-                vErrors.push(err819);
-              }
-              errors++;
-            }
-          }
-          if (data310["through-tool"] !== void 0) {
-            let data314 = data310["through-tool"];
-            if (typeof data314 === "string") {
-              if (!pattern7.test(data314)) {
-                const err820 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err820];
-                } else {
-                  vErrors.push(err820);
-                }
-                errors++;
-              }
-            } else {
-              const err821 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err821];
-              } else {
-                vErrors.push(err821);
-              }
-              errors++;
-            }
-          }
-          if (data310.off !== void 0) {
-            let data315 = data310.off;
-            const _errs980 = errors;
-            let valid255 = false;
-            const _errs981 = errors;
-            if (typeof data315 === "string") {
-              if (!pattern7.test(data315)) {
-                const err822 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err822];
-                } else {
-                  vErrors.push(err822);
-                }
-                errors++;
-              }
-            } else {
-              const err823 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err823];
-              } else {
-                vErrors.push(err823);
-              }
-              errors++;
-            }
-            var _valid35 = _errs981 === errors;
-            valid255 = valid255 || _valid35;
-            const _errs984 = errors;
-            if (data315 && typeof data315 == "object" && !Array.isArray(data315)) {
-              for (const key45 in data315) {
-                if (!(key45 === "mist" || key45 === "flood" || key45 === "air" || key45 === "through-tool")) {
-                  const err824 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err824];
-                  } else {
-                    vErrors.push(err824);
-                  }
-                  errors++;
-                }
-              }
-              if (data315.mist !== void 0) {
-                let data316 = data315.mist;
-                if (typeof data316 === "string") {
-                  if (!pattern7.test(data316)) {
-                    const err825 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err825];
-                    } else {
-                      vErrors.push(err825);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err826 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err826];
-                  } else {
-                    vErrors.push(err826);
-                  }
-                  errors++;
-                }
-              }
-              if (data315.flood !== void 0) {
-                let data317 = data315.flood;
-                if (typeof data317 === "string") {
-                  if (!pattern7.test(data317)) {
-                    const err827 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err827];
-                    } else {
-                      vErrors.push(err827);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err828 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err828];
-                  } else {
-                    vErrors.push(err828);
-                  }
-                  errors++;
-                }
-              }
-              if (data315.air !== void 0) {
-                let data318 = data315.air;
-                if (typeof data318 === "string") {
-                  if (!pattern7.test(data318)) {
-                    const err829 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err829];
-                    } else {
-                      vErrors.push(err829);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err830 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err830];
-                  } else {
-                    vErrors.push(err830);
-                  }
-                  errors++;
-                }
-              }
-              if (data315["through-tool"] !== void 0) {
-                let data319 = data315["through-tool"];
-                if (typeof data319 === "string") {
-                  if (!pattern7.test(data319)) {
-                    const err831 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err831];
-                    } else {
-                      vErrors.push(err831);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err832 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err832];
-                  } else {
-                    vErrors.push(err832);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err833 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err833];
-              } else {
-                vErrors.push(err833);
-              }
-              errors++;
-            }
-            var _valid35 = _errs984 === errors;
-            valid255 = valid255 || _valid35;
-            if (!valid255) {
-              const err834 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err834];
-              } else {
-                vErrors.push(err834);
+                vErrors.push(err814);
               }
               errors++;
             } else {
-              errors = _errs980;
+              errors = _errs952;
               if (vErrors !== null) {
-                if (_errs980) {
-                  vErrors.length = _errs980;
+                if (_errs952) {
+                  vErrors.length = _errs952;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data310.blocks !== void 0) {
-            let data320 = data310.blocks;
-            if (typeof data320 !== "string") {
-              const err835 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err815 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err815];
+          } else {
+            vErrors.push(err815);
+          }
+          errors++;
+        }
+      }
+      if (data.coolant !== void 0) {
+        let data311 = data.coolant;
+        if (data311 && typeof data311 == "object" && !Array.isArray(data311)) {
+          for (const key44 in data311) {
+            if (!(key44 === "mist" || key44 === "flood" || key44 === "air" || key44 === "through-tool" || key44 === "off" || key44 === "blocks")) {
+              const err816 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err835];
+                vErrors = [err816];
               } else {
-                vErrors.push(err835);
+                vErrors.push(err816);
               }
               errors++;
             }
-            if (!(data320 === "apart" || data320 === "together")) {
-              const err836 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data311.mist !== void 0) {
+            let data312 = data311.mist;
+            if (typeof data312 === "string") {
+              if (!pattern7.test(data312)) {
+                const err817 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err817];
+                } else {
+                  vErrors.push(err817);
+                }
+                errors++;
+              }
+            } else {
+              const err818 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err818];
+              } else {
+                vErrors.push(err818);
+              }
+              errors++;
+            }
+          }
+          if (data311.flood !== void 0) {
+            let data313 = data311.flood;
+            if (typeof data313 === "string") {
+              if (!pattern7.test(data313)) {
+                const err819 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err819];
+                } else {
+                  vErrors.push(err819);
+                }
+                errors++;
+              }
+            } else {
+              const err820 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err820];
+              } else {
+                vErrors.push(err820);
+              }
+              errors++;
+            }
+          }
+          if (data311.air !== void 0) {
+            let data314 = data311.air;
+            if (typeof data314 === "string") {
+              if (!pattern7.test(data314)) {
+                const err821 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err821];
+                } else {
+                  vErrors.push(err821);
+                }
+                errors++;
+              }
+            } else {
+              const err822 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err822];
+              } else {
+                vErrors.push(err822);
+              }
+              errors++;
+            }
+          }
+          if (data311["through-tool"] !== void 0) {
+            let data315 = data311["through-tool"];
+            if (typeof data315 === "string") {
+              if (!pattern7.test(data315)) {
+                const err823 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err823];
+                } else {
+                  vErrors.push(err823);
+                }
+                errors++;
+              }
+            } else {
+              const err824 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err824];
+              } else {
+                vErrors.push(err824);
+              }
+              errors++;
+            }
+          }
+          if (data311.off !== void 0) {
+            let data316 = data311.off;
+            const _errs982 = errors;
+            let valid255 = false;
+            const _errs983 = errors;
+            if (typeof data316 === "string") {
+              if (!pattern7.test(data316)) {
+                const err825 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err825];
+                } else {
+                  vErrors.push(err825);
+                }
+                errors++;
+              }
+            } else {
+              const err826 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err826];
+              } else {
+                vErrors.push(err826);
+              }
+              errors++;
+            }
+            var _valid35 = _errs983 === errors;
+            valid255 = valid255 || _valid35;
+            const _errs986 = errors;
+            if (data316 && typeof data316 == "object" && !Array.isArray(data316)) {
+              for (const key45 in data316) {
+                if (!(key45 === "mist" || key45 === "flood" || key45 === "air" || key45 === "through-tool")) {
+                  const err827 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err827];
+                  } else {
+                    vErrors.push(err827);
+                  }
+                  errors++;
+                }
+              }
+              if (data316.mist !== void 0) {
+                let data317 = data316.mist;
+                if (typeof data317 === "string") {
+                  if (!pattern7.test(data317)) {
+                    const err828 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err828];
+                    } else {
+                      vErrors.push(err828);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err829 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err829];
+                  } else {
+                    vErrors.push(err829);
+                  }
+                  errors++;
+                }
+              }
+              if (data316.flood !== void 0) {
+                let data318 = data316.flood;
+                if (typeof data318 === "string") {
+                  if (!pattern7.test(data318)) {
+                    const err830 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err830];
+                    } else {
+                      vErrors.push(err830);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err831 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err831];
+                  } else {
+                    vErrors.push(err831);
+                  }
+                  errors++;
+                }
+              }
+              if (data316.air !== void 0) {
+                let data319 = data316.air;
+                if (typeof data319 === "string") {
+                  if (!pattern7.test(data319)) {
+                    const err832 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err832];
+                    } else {
+                      vErrors.push(err832);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err833 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err833];
+                  } else {
+                    vErrors.push(err833);
+                  }
+                  errors++;
+                }
+              }
+              if (data316["through-tool"] !== void 0) {
+                let data320 = data316["through-tool"];
+                if (typeof data320 === "string") {
+                  if (!pattern7.test(data320)) {
+                    const err834 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err834];
+                    } else {
+                      vErrors.push(err834);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err835 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err835];
+                  } else {
+                    vErrors.push(err835);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err836 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err836];
               } else {
@@ -10153,23 +10143,31 @@ var compiled = (() => {
               }
               errors++;
             }
+            var _valid35 = _errs986 === errors;
+            valid255 = valid255 || _valid35;
+            if (!valid255) {
+              const err837 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err837];
+              } else {
+                vErrors.push(err837);
+              }
+              errors++;
+            } else {
+              errors = _errs982;
+              if (vErrors !== null) {
+                if (_errs982) {
+                  vErrors.length = _errs982;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
           }
-        } else {
-          const err837 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err837];
-          } else {
-            vErrors.push(err837);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data321 = data.tools;
-        if (data321 && typeof data321 == "object" && !Array.isArray(data321)) {
-          for (const key46 in data321) {
-            if (!(key46 === "change" || key46 === "blocks" || key46 === "order" || key46 === "preselect" || key46 === "in-operator-swap" || key46 === "empty")) {
-              const err838 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+          if (data311.blocks !== void 0) {
+            let data321 = data311.blocks;
+            if (typeof data321 !== "string") {
+              const err838 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err838];
               } else {
@@ -10177,33 +10175,32 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data321.change !== void 0) {
-            let data322 = data321.change;
-            if (typeof data322 === "string") {
-              if (!pattern88.test(data322)) {
-                const err839 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err839];
-                } else {
-                  vErrors.push(err839);
-                }
-                errors++;
-              }
-            } else {
-              const err840 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data321 === "apart" || data321 === "together")) {
+              const err839 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err840];
+                vErrors = [err839];
               } else {
-                vErrors.push(err840);
+                vErrors.push(err839);
               }
               errors++;
             }
           }
-          if (data321.blocks !== void 0) {
-            let data323 = data321.blocks;
-            if (typeof data323 !== "string") {
-              const err841 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err840 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err840];
+          } else {
+            vErrors.push(err840);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data322 = data.tools;
+        if (data322 && typeof data322 == "object" && !Array.isArray(data322)) {
+          for (const key46 in data322) {
+            if (!(key46 === "change" || key46 === "blocks" || key46 === "order" || key46 === "preselect" || key46 === "in-operator-swap" || key46 === "empty")) {
+              const err841 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err841];
               } else {
@@ -10211,20 +10208,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data323 === "together" || data323 === "apart")) {
-              const err842 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err842];
-              } else {
-                vErrors.push(err842);
-              }
-              errors++;
-            }
           }
-          if (data321.order !== void 0) {
-            let data324 = data321.order;
-            if (typeof data324 !== "string") {
-              const err843 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data322.change !== void 0) {
+            let data323 = data322.change;
+            if (typeof data323 === "string") {
+              if (!pattern88.test(data323)) {
+                const err842 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err842];
+                } else {
+                  vErrors.push(err842);
+                }
+                errors++;
+              }
+            } else {
+              const err843 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err843];
               } else {
@@ -10232,8 +10230,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data324 === "select-first" || data324 === "change-first")) {
-              const err844 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data322.blocks !== void 0) {
+            let data324 = data322.blocks;
+            if (typeof data324 !== "string") {
+              const err844 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err844];
               } else {
@@ -10241,11 +10242,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data321.preselect !== void 0) {
-            let data325 = data321.preselect;
-            if (typeof data325 !== "string") {
-              const err845 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data324 === "together" || data324 === "apart")) {
+              const err845 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err845];
               } else {
@@ -10253,8 +10251,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data325 === "yes" || data325 === "no")) {
-              const err846 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data322.order !== void 0) {
+            let data325 = data322.order;
+            if (typeof data325 !== "string") {
+              const err846 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err846];
               } else {
@@ -10262,11 +10263,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data321["in-operator-swap"] !== void 0) {
-            let data326 = data321["in-operator-swap"];
-            if (typeof data326 !== "string") {
-              const err847 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data325 === "select-first" || data325 === "change-first")) {
+              const err847 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err847];
               } else {
@@ -10274,8 +10272,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data326 === "yes" || data326 === "no")) {
-              const err848 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data322.preselect !== void 0) {
+            let data326 = data322.preselect;
+            if (typeof data326 !== "string") {
+              const err848 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err848];
               } else {
@@ -10283,14 +10284,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data321.empty !== void 0) {
-            let data327 = data321.empty;
-            const _errs1017 = errors;
-            let valid265 = false;
-            const _errs1018 = errors;
-            if (typeof data327 !== "string") {
-              const err849 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data326 === "yes" || data326 === "no")) {
+              const err849 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err849];
               } else {
@@ -10298,8 +10293,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data327) {
-              const err850 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          }
+          if (data322["in-operator-swap"] !== void 0) {
+            let data327 = data322["in-operator-swap"];
+            if (typeof data327 !== "string") {
+              const err850 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err850];
               } else {
@@ -10307,11 +10305,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid36 = _errs1018 === errors;
-            valid265 = valid265 || _valid36;
-            const _errs1020 = errors;
-            if (!(typeof data327 == "number" && (!(data327 % 1) && !isNaN(data327)) && isFinite(data327))) {
-              const err851 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            if (!(data327 === "yes" || data327 === "no")) {
+              const err851 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err851];
               } else {
@@ -10319,41 +10314,77 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data327 == "number" && isFinite(data327)) {
-              if (data327 > 9999 || isNaN(data327)) {
-                const err852 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err852];
-                } else {
-                  vErrors.push(err852);
-                }
-                errors++;
+          }
+          if (data322.empty !== void 0) {
+            let data328 = data322.empty;
+            const _errs1019 = errors;
+            let valid265 = false;
+            const _errs1020 = errors;
+            if (typeof data328 !== "string") {
+              const err852 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err852];
+              } else {
+                vErrors.push(err852);
               }
-              if (data327 < 0 || isNaN(data327)) {
-                const err853 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err853];
-                } else {
-                  vErrors.push(err853);
-                }
-                errors++;
+              errors++;
+            }
+            if ("none" !== data328) {
+              const err853 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err853];
+              } else {
+                vErrors.push(err853);
               }
+              errors++;
             }
             var _valid36 = _errs1020 === errors;
             valid265 = valid265 || _valid36;
-            if (!valid265) {
-              const err854 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            const _errs1022 = errors;
+            if (!(typeof data328 == "number" && (!(data328 % 1) && !isNaN(data328)) && isFinite(data328))) {
+              const err854 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
                 vErrors = [err854];
               } else {
                 vErrors.push(err854);
               }
               errors++;
+            }
+            if (typeof data328 == "number" && isFinite(data328)) {
+              if (data328 > 9999 || isNaN(data328)) {
+                const err855 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err855];
+                } else {
+                  vErrors.push(err855);
+                }
+                errors++;
+              }
+              if (data328 < 0 || isNaN(data328)) {
+                const err856 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err856];
+                } else {
+                  vErrors.push(err856);
+                }
+                errors++;
+              }
+            }
+            var _valid36 = _errs1022 === errors;
+            valid265 = valid265 || _valid36;
+            if (!valid265) {
+              const err857 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err857];
+              } else {
+                vErrors.push(err857);
+              }
+              errors++;
             } else {
-              errors = _errs1017;
+              errors = _errs1019;
               if (vErrors !== null) {
-                if (_errs1017) {
-                  vErrors.length = _errs1017;
+                if (_errs1019) {
+                  vErrors.length = _errs1019;
                 } else {
                   vErrors = null;
                 }
@@ -10361,99 +10392,65 @@ var compiled = (() => {
             }
           }
         } else {
-          const err855 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err858 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err855];
+            vErrors = [err858];
           } else {
-            vErrors.push(err855);
+            vErrors.push(err858);
           }
           errors++;
         }
       }
       if (data.stops !== void 0) {
-        let data328 = data.stops;
-        if (data328 && typeof data328 == "object" && !Array.isArray(data328)) {
-          for (const key47 in data328) {
+        let data329 = data.stops;
+        if (data329 && typeof data329 == "object" && !Array.isArray(data329)) {
+          for (const key47 in data329) {
             if (!(key47 === "stop" || key47 === "optional" || key47 === "end" || key47 === "comment" || key47 === "resume" || key47 === "end-resets")) {
-              const err856 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
+              const err859 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err856];
+                vErrors = [err859];
               } else {
-                vErrors.push(err856);
+                vErrors.push(err859);
               }
               errors++;
             }
           }
-          if (data328.stop !== void 0) {
-            let data329 = data328.stop;
-            if (typeof data329 === "string") {
-              if (!pattern7.test(data329)) {
-                const err857 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err857];
-                } else {
-                  vErrors.push(err857);
-                }
-                errors++;
-              }
-            } else {
-              const err858 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err858];
-              } else {
-                vErrors.push(err858);
-              }
-              errors++;
-            }
-          }
-          if (data328.optional !== void 0) {
-            let data330 = data328.optional;
+          if (data329.stop !== void 0) {
+            let data330 = data329.stop;
             if (typeof data330 === "string") {
-              if (!pattern90.test(data330)) {
-                const err859 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/pattern", keyword: "pattern", params: { pattern: "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern7.test(data330)) {
+                const err860 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err859];
+                  vErrors = [err860];
                 } else {
-                  vErrors.push(err859);
+                  vErrors.push(err860);
                 }
                 errors++;
               }
             } else {
-              const err860 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err861 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err860];
+                vErrors = [err861];
               } else {
-                vErrors.push(err860);
+                vErrors.push(err861);
               }
               errors++;
             }
           }
-          if (data328.end !== void 0) {
-            let data331 = data328.end;
+          if (data329.optional !== void 0) {
+            let data331 = data329.optional;
             if (typeof data331 === "string") {
-              if (!pattern7.test(data331)) {
-                const err861 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern90.test(data331)) {
+                const err862 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/pattern", keyword: "pattern", params: { pattern: "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err861];
+                  vErrors = [err862];
                 } else {
-                  vErrors.push(err861);
+                  vErrors.push(err862);
                 }
                 errors++;
               }
             } else {
-              const err862 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err862];
-              } else {
-                vErrors.push(err862);
-              }
-              errors++;
-            }
-          }
-          if (data328.comment !== void 0) {
-            let data332 = data328.comment;
-            if (typeof data332 !== "string") {
-              const err863 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err863 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err863];
               } else {
@@ -10461,20 +10458,21 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data332 === "own-block" || data332 === "with-stop")) {
-              const err864 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err864];
-              } else {
-                vErrors.push(err864);
-              }
-              errors++;
-            }
           }
-          if (data328.resume !== void 0) {
-            let data333 = data328.resume;
-            if (typeof data333 !== "string") {
-              const err865 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data329.end !== void 0) {
+            let data332 = data329.end;
+            if (typeof data332 === "string") {
+              if (!pattern7.test(data332)) {
+                const err864 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err864];
+                } else {
+                  vErrors.push(err864);
+                }
+                errors++;
+              }
+            } else {
+              const err865 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err865];
               } else {
@@ -10482,8 +10480,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data333 === "keeps-modes" || data333 === "loses-modes")) {
-              const err866 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data329.comment !== void 0) {
+            let data333 = data329.comment;
+            if (typeof data333 !== "string") {
+              const err866 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err866];
               } else {
@@ -10491,11 +10492,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data328["end-resets"] !== void 0) {
-            let data334 = data328["end-resets"];
-            if (typeof data334 !== "string") {
-              const err867 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (!(data333 === "own-block" || data333 === "with-stop")) {
+              const err867 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err867];
               } else {
@@ -10503,8 +10501,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data334 === "yes" || data334 === "no")) {
-              const err868 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+          }
+          if (data329.resume !== void 0) {
+            let data334 = data329.resume;
+            if (typeof data334 !== "string") {
+              const err868 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err868];
               } else {
@@ -10512,23 +10513,20 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data334 === "keeps-modes" || data334 === "loses-modes")) {
+              const err869 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err869];
+              } else {
+                vErrors.push(err869);
+              }
+              errors++;
+            }
           }
-        } else {
-          const err869 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err869];
-          } else {
-            vErrors.push(err869);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data335 = data.wait;
-        if (data335 && typeof data335 == "object" && !Array.isArray(data335)) {
-          for (const key48 in data335) {
-            if (!(key48 === "on" || key48 === "off" || key48 === "timeout-unit")) {
-              const err870 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+          if (data329["end-resets"] !== void 0) {
+            let data335 = data329["end-resets"];
+            if (typeof data335 !== "string") {
+              const err870 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err870];
               } else {
@@ -10536,11 +10534,8 @@ var compiled = (() => {
               }
               errors++;
             }
-          }
-          if (data335.on !== void 0) {
-            let data336 = data335.on;
-            if (!(typeof data336 == "number" && (!(data336 % 1) && !isNaN(data336)) && isFinite(data336))) {
-              const err871 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            if (!(data335 === "yes" || data335 === "no")) {
+              const err871 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err871];
               } else {
@@ -10548,31 +10543,35 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data336 == "number" && isFinite(data336)) {
-              if (data336 > 9999 || isNaN(data336)) {
-                const err872 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err872];
-                } else {
-                  vErrors.push(err872);
-                }
-                errors++;
+          }
+        } else {
+          const err872 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err872];
+          } else {
+            vErrors.push(err872);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data336 = data.wait;
+        if (data336 && typeof data336 == "object" && !Array.isArray(data336)) {
+          for (const key48 in data336) {
+            if (!(key48 === "on" || key48 === "off" || key48 === "timeout-unit")) {
+              const err873 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err873];
+              } else {
+                vErrors.push(err873);
               }
-              if (data336 < 0 || isNaN(data336)) {
-                const err873 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err873];
-                } else {
-                  vErrors.push(err873);
-                }
-                errors++;
-              }
+              errors++;
             }
           }
-          if (data335.off !== void 0) {
-            let data337 = data335.off;
+          if (data336.on !== void 0) {
+            let data337 = data336.on;
             if (!(typeof data337 == "number" && (!(data337 % 1) && !isNaN(data337)) && isFinite(data337))) {
-              const err874 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err874 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
                 vErrors = [err874];
               } else {
@@ -10582,7 +10581,7 @@ var compiled = (() => {
             }
             if (typeof data337 == "number" && isFinite(data337)) {
               if (data337 > 9999 || isNaN(data337)) {
-                const err875 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err875 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
                   vErrors = [err875];
                 } else {
@@ -10591,7 +10590,7 @@ var compiled = (() => {
                 errors++;
               }
               if (data337 < 0 || isNaN(data337)) {
-                const err876 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                const err876 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err876];
                 } else {
@@ -10601,10 +10600,10 @@ var compiled = (() => {
               }
             }
           }
-          if (data335["timeout-unit"] !== void 0) {
-            let data338 = data335["timeout-unit"];
-            if (typeof data338 !== "string") {
-              const err877 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data336.off !== void 0) {
+            let data338 = data336.off;
+            if (!(typeof data338 == "number" && (!(data338 % 1) && !isNaN(data338)) && isFinite(data338))) {
+              const err877 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
                 vErrors = [err877];
               } else {
@@ -10612,32 +10611,31 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data338 === "s" || data338 === "ms")) {
-              const err878 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err878];
-              } else {
-                vErrors.push(err878);
+            if (typeof data338 == "number" && isFinite(data338)) {
+              if (data338 > 9999 || isNaN(data338)) {
+                const err878 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err878];
+                } else {
+                  vErrors.push(err878);
+                }
+                errors++;
               }
-              errors++;
+              if (data338 < 0 || isNaN(data338)) {
+                const err879 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err879];
+                } else {
+                  vErrors.push(err879);
+                }
+                errors++;
+              }
             }
           }
-        } else {
-          const err879 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err879];
-          } else {
-            vErrors.push(err879);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data339 = data.codes;
-        if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
-          for (const key49 in data339) {
-            if (!pattern92.test(key49)) {
-              const err880 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+          if (data336["timeout-unit"] !== void 0) {
+            let data339 = data336["timeout-unit"];
+            if (typeof data339 !== "string") {
+              const err880 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err880];
               } else {
@@ -10645,45 +10643,47 @@ var compiled = (() => {
               }
               errors++;
             }
+            if (!(data339 === "s" || data339 === "ms")) {
+              const err881 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err881];
+              } else {
+                vErrors.push(err881);
+              }
+              errors++;
+            }
           }
-          for (const key50 in data339) {
+        } else {
+          const err882 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err882];
+          } else {
+            vErrors.push(err882);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data340 = data.codes;
+        if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
+          for (const key49 in data340) {
+            if (!pattern92.test(key49)) {
+              const err883 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err883];
+              } else {
+                vErrors.push(err883);
+              }
+              errors++;
+            }
+          }
+          for (const key50 in data340) {
             if (pattern92.test(key50)) {
-              let data340 = data339[key50];
-              if (data340 && typeof data340 == "object" && !Array.isArray(data340)) {
-                for (const key51 in data340) {
+              let data341 = data340[key50];
+              if (data341 && typeof data341 == "object" && !Array.isArray(data341)) {
+                for (const key51 in data341) {
                   if (!(key51 === "does" || key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
-                    const err881 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
-                    if (vErrors === null) {
-                      vErrors = [err881];
-                    } else {
-                      vErrors.push(err881);
-                    }
-                    errors++;
-                  }
-                }
-                if (data340.does !== void 0) {
-                  let data341 = data340.does;
-                  if (typeof data341 === "string") {
-                    if (func2(data341) > 120) {
-                      const err882 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err882];
-                      } else {
-                        vErrors.push(err882);
-                      }
-                      errors++;
-                    }
-                    if (func2(data341) < 1) {
-                      const err883 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                      if (vErrors === null) {
-                        vErrors = [err883];
-                      } else {
-                        vErrors.push(err883);
-                      }
-                      errors++;
-                    }
-                  } else {
-                    const err884 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err884 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
                       vErrors = [err884];
                     } else {
@@ -10692,31 +10692,29 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data340.position !== void 0) {
-                  let data342 = data340.position;
-                  if (typeof data342 !== "string") {
-                    const err885 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err885];
-                    } else {
-                      vErrors.push(err885);
+                if (data341.does !== void 0) {
+                  let data342 = data341.does;
+                  if (typeof data342 === "string") {
+                    if (func2(data342) > 120) {
+                      const err885 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err885];
+                      } else {
+                        vErrors.push(err885);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                  if (!(data342 === "unchanged" || data342 === "unknown" || data342 === "swap-height")) {
-                    const err886 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                    if (vErrors === null) {
-                      vErrors = [err886];
-                    } else {
-                      vErrors.push(err886);
+                    if (func2(data342) < 1) {
+                      const err886 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (vErrors === null) {
+                        vErrors = [err886];
+                      } else {
+                        vErrors.push(err886);
+                      }
+                      errors++;
                     }
-                    errors++;
-                  }
-                }
-                if (data340.spindle !== void 0) {
-                  let data343 = data340.spindle;
-                  if (typeof data343 !== "string") {
-                    const err887 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  } else {
+                    const err887 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err887];
                     } else {
@@ -10724,8 +10722,11 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data343 === "unchanged" || data343 === "stopped")) {
-                    const err888 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                }
+                if (data341.position !== void 0) {
+                  let data343 = data341.position;
+                  if (typeof data343 !== "string") {
+                    const err888 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err888];
                     } else {
@@ -10733,11 +10734,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                if (data340.coolant !== void 0) {
-                  let data344 = data340.coolant;
-                  if (typeof data344 !== "string") {
-                    const err889 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (!(data343 === "unchanged" || data343 === "unknown" || data343 === "swap-height")) {
+                    const err889 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err889];
                     } else {
@@ -10745,8 +10743,11 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data344 === "unchanged" || data344 === "off")) {
-                    const err890 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                }
+                if (data341.spindle !== void 0) {
+                  let data344 = data341.spindle;
+                  if (typeof data344 !== "string") {
+                    const err890 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err890];
                     } else {
@@ -10754,11 +10755,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                }
-                if (data340["length-offset"] !== void 0) {
-                  let data345 = data340["length-offset"];
-                  if (typeof data345 !== "string") {
-                    const err891 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (!(data344 === "unchanged" || data344 === "stopped")) {
+                    const err891 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err891];
                     } else {
@@ -10766,8 +10764,11 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data345 === "unchanged" || data345 === "active" || data345 === "cancelled")) {
-                    const err892 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                }
+                if (data341.coolant !== void 0) {
+                  let data345 = data341.coolant;
+                  if (typeof data345 !== "string") {
+                    const err892 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err892];
                     } else {
@@ -10775,47 +10776,39 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (!(data345 === "unchanged" || data345 === "off")) {
+                    const err893 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err893];
+                    } else {
+                      vErrors.push(err893);
+                    }
+                    errors++;
+                  }
+                }
+                if (data341["length-offset"] !== void 0) {
+                  let data346 = data341["length-offset"];
+                  if (typeof data346 !== "string") {
+                    const err894 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err894];
+                    } else {
+                      vErrors.push(err894);
+                    }
+                    errors++;
+                  }
+                  if (!(data346 === "unchanged" || data346 === "active" || data346 === "cancelled")) {
+                    const err895 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err895];
+                    } else {
+                      vErrors.push(err895);
+                    }
+                    errors++;
+                  }
                 }
               } else {
-                const err893 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                if (vErrors === null) {
-                  vErrors = [err893];
-                } else {
-                  vErrors.push(err893);
-                }
-                errors++;
-              }
-            }
-          }
-        } else {
-          const err894 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err894];
-          } else {
-            vErrors.push(err894);
-          }
-          errors++;
-        }
-      }
-      if (data.idioms !== void 0) {
-        let data346 = data.idioms;
-        if (data346 && typeof data346 == "object" && !Array.isArray(data346)) {
-          for (const key52 in data346) {
-            if (!func1.call(schema31.properties.idioms.properties, key52)) {
-              const err895 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err895];
-              } else {
-                vErrors.push(err895);
-              }
-              errors++;
-            }
-          }
-          if (data346.message !== void 0) {
-            let data347 = data346.message;
-            if (typeof data347 === "string") {
-              if (func2(data347) > 120) {
-                const err896 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err896 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
                   vErrors = [err896];
                 } else {
@@ -10823,17 +10816,24 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data347) < 1) {
-                const err897 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err897];
-                } else {
-                  vErrors.push(err897);
-                }
-                errors++;
-              }
-            } else {
-              const err898 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            }
+          }
+        } else {
+          const err897 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err897];
+          } else {
+            vErrors.push(err897);
+          }
+          errors++;
+        }
+      }
+      if (data.idioms !== void 0) {
+        let data347 = data.idioms;
+        if (data347 && typeof data347 == "object" && !Array.isArray(data347)) {
+          for (const key52 in data347) {
+            if (!func1.call(schema31.properties.idioms.properties, key52)) {
+              const err898 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err898];
               } else {
@@ -10842,129 +10842,116 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346.header !== void 0) {
-            let data348 = data346.header;
-            const _errs1073 = errors;
-            let valid276 = false;
-            const _errs1074 = errors;
-            if (typeof data348 !== "string") {
-              const err899 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err899];
-              } else {
-                vErrors.push(err899);
-              }
-              errors++;
-            }
-            if ("none" !== data348) {
-              const err900 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err900];
-              } else {
-                vErrors.push(err900);
-              }
-              errors++;
-            }
-            var _valid37 = _errs1074 === errors;
-            valid276 = valid276 || _valid37;
-            const _errs1076 = errors;
-            if (Array.isArray(data348)) {
-              if (data348.length > 40) {
-                const err901 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+          if (data347.message !== void 0) {
+            let data348 = data347.message;
+            if (typeof data348 === "string") {
+              if (func2(data348) > 120) {
+                const err899 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
-                  vErrors = [err901];
+                  vErrors = [err899];
                 } else {
-                  vErrors.push(err901);
+                  vErrors.push(err899);
                 }
                 errors++;
               }
-              if (data348.length < 1) {
-                const err902 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (func2(data348) < 1) {
+                const err900 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
-                  vErrors = [err902];
+                  vErrors = [err900];
                 } else {
-                  vErrors.push(err902);
+                  vErrors.push(err900);
                 }
                 errors++;
-              }
-              const len5 = data348.length;
-              for (let i7 = 0; i7 < len5; i7++) {
-                let data349 = data348[i7];
-                if (typeof data349 === "string") {
-                  if (func2(data349) > 160) {
-                    const err903 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err903];
-                    } else {
-                      vErrors.push(err903);
-                    }
-                    errors++;
-                  }
-                  if (func2(data349) < 1) {
-                    const err904 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err904];
-                    } else {
-                      vErrors.push(err904);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err905 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err905];
-                  } else {
-                    vErrors.push(err905);
-                  }
-                  errors++;
-                }
               }
             } else {
-              const err906 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err901 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err906];
+                vErrors = [err901];
               } else {
-                vErrors.push(err906);
+                vErrors.push(err901);
+              }
+              errors++;
+            }
+          }
+          if (data347.header !== void 0) {
+            let data349 = data347.header;
+            const _errs1075 = errors;
+            let valid276 = false;
+            const _errs1076 = errors;
+            if (typeof data349 !== "string") {
+              const err902 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err902];
+              } else {
+                vErrors.push(err902);
+              }
+              errors++;
+            }
+            if ("none" !== data349) {
+              const err903 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err903];
+              } else {
+                vErrors.push(err903);
               }
               errors++;
             }
             var _valid37 = _errs1076 === errors;
             valid276 = valid276 || _valid37;
-            if (!valid276) {
-              const err907 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err907];
-              } else {
-                vErrors.push(err907);
-              }
-              errors++;
-            } else {
-              errors = _errs1073;
-              if (vErrors !== null) {
-                if (_errs1073) {
-                  vErrors.length = _errs1073;
+            const _errs1078 = errors;
+            if (Array.isArray(data349)) {
+              if (data349.length > 40) {
+                const err904 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+                if (vErrors === null) {
+                  vErrors = [err904];
                 } else {
-                  vErrors = null;
+                  vErrors.push(err904);
+                }
+                errors++;
+              }
+              if (data349.length < 1) {
+                const err905 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                if (vErrors === null) {
+                  vErrors = [err905];
+                } else {
+                  vErrors.push(err905);
+                }
+                errors++;
+              }
+              const len5 = data349.length;
+              for (let i7 = 0; i7 < len5; i7++) {
+                let data350 = data349[i7];
+                if (typeof data350 === "string") {
+                  if (func2(data350) > 160) {
+                    const err906 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err906];
+                    } else {
+                      vErrors.push(err906);
+                    }
+                    errors++;
+                  }
+                  if (func2(data350) < 1) {
+                    const err907 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err907];
+                    } else {
+                      vErrors.push(err907);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err908 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err908];
+                  } else {
+                    vErrors.push(err908);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data346.footer !== void 0) {
-            let data350 = data346.footer;
-            const _errs1081 = errors;
-            let valid279 = false;
-            const _errs1082 = errors;
-            if (typeof data350 !== "string") {
-              const err908 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err908];
-              } else {
-                vErrors.push(err908);
-              }
-              errors++;
-            }
-            if ("none" !== data350) {
-              const err909 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            } else {
+              const err909 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err909];
               } else {
@@ -10972,126 +10959,139 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid38 = _errs1082 === errors;
-            valid279 = valid279 || _valid38;
-            const _errs1084 = errors;
-            if (Array.isArray(data350)) {
-              if (data350.length > 40) {
-                const err910 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
-                if (vErrors === null) {
-                  vErrors = [err910];
-                } else {
-                  vErrors.push(err910);
-                }
-                errors++;
-              }
-              if (data350.length < 1) {
-                const err911 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                if (vErrors === null) {
-                  vErrors = [err911];
-                } else {
-                  vErrors.push(err911);
-                }
-                errors++;
-              }
-              const len6 = data350.length;
-              for (let i8 = 0; i8 < len6; i8++) {
-                let data351 = data350[i8];
-                if (typeof data351 === "string") {
-                  if (func2(data351) > 160) {
-                    const err912 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err912];
-                    } else {
-                      vErrors.push(err912);
-                    }
-                    errors++;
-                  }
-                  if (func2(data351) < 1) {
-                    const err913 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err913];
-                    } else {
-                      vErrors.push(err913);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err914 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err914];
-                  } else {
-                    vErrors.push(err914);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err915 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+            var _valid37 = _errs1078 === errors;
+            valid276 = valid276 || _valid37;
+            if (!valid276) {
+              const err910 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err915];
+                vErrors = [err910];
               } else {
-                vErrors.push(err915);
-              }
-              errors++;
-            }
-            var _valid38 = _errs1084 === errors;
-            valid279 = valid279 || _valid38;
-            if (!valid279) {
-              const err916 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err916];
-              } else {
-                vErrors.push(err916);
+                vErrors.push(err910);
               }
               errors++;
             } else {
-              errors = _errs1081;
+              errors = _errs1075;
               if (vErrors !== null) {
-                if (_errs1081) {
-                  vErrors.length = _errs1081;
+                if (_errs1075) {
+                  vErrors.length = _errs1075;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data346["wait-signal"] !== void 0) {
-            let data352 = data346["wait-signal"];
-            if (typeof data352 === "string") {
-              if (func2(data352) > 120) {
-                const err917 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data347.footer !== void 0) {
+            let data351 = data347.footer;
+            const _errs1083 = errors;
+            let valid279 = false;
+            const _errs1084 = errors;
+            if (typeof data351 !== "string") {
+              const err911 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err911];
+              } else {
+                vErrors.push(err911);
+              }
+              errors++;
+            }
+            if ("none" !== data351) {
+              const err912 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err912];
+              } else {
+                vErrors.push(err912);
+              }
+              errors++;
+            }
+            var _valid38 = _errs1084 === errors;
+            valid279 = valid279 || _valid38;
+            const _errs1086 = errors;
+            if (Array.isArray(data351)) {
+              if (data351.length > 40) {
+                const err913 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
                 if (vErrors === null) {
-                  vErrors = [err917];
+                  vErrors = [err913];
                 } else {
-                  vErrors.push(err917);
+                  vErrors.push(err913);
                 }
                 errors++;
               }
-              if (func2(data352) < 1) {
-                const err918 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (data351.length < 1) {
+                const err914 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err918];
+                  vErrors = [err914];
                 } else {
-                  vErrors.push(err918);
+                  vErrors.push(err914);
                 }
                 errors++;
+              }
+              const len6 = data351.length;
+              for (let i8 = 0; i8 < len6; i8++) {
+                let data352 = data351[i8];
+                if (typeof data352 === "string") {
+                  if (func2(data352) > 160) {
+                    const err915 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err915];
+                    } else {
+                      vErrors.push(err915);
+                    }
+                    errors++;
+                  }
+                  if (func2(data352) < 1) {
+                    const err916 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err916];
+                    } else {
+                      vErrors.push(err916);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err917 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err917];
+                  } else {
+                    vErrors.push(err917);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err919 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err918 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err918];
+              } else {
+                vErrors.push(err918);
+              }
+              errors++;
+            }
+            var _valid38 = _errs1086 === errors;
+            valid279 = valid279 || _valid38;
+            if (!valid279) {
+              const err919 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err919];
               } else {
                 vErrors.push(err919);
               }
               errors++;
+            } else {
+              errors = _errs1083;
+              if (vErrors !== null) {
+                if (_errs1083) {
+                  vErrors.length = _errs1083;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-          if (data346["output-on"] !== void 0) {
-            let data353 = data346["output-on"];
+          if (data347["wait-signal"] !== void 0) {
+            let data353 = data347["wait-signal"];
             if (typeof data353 === "string") {
               if (func2(data353) > 120) {
-                const err920 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err920 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err920];
                 } else {
@@ -11100,7 +11100,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data353) < 1) {
-                const err921 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err921 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err921];
                 } else {
@@ -11109,7 +11109,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err922 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err922 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err922];
               } else {
@@ -11118,11 +11118,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["output-off"] !== void 0) {
-            let data354 = data346["output-off"];
+          if (data347["output-on"] !== void 0) {
+            let data354 = data347["output-on"];
             if (typeof data354 === "string") {
               if (func2(data354) > 120) {
-                const err923 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err923 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err923];
                 } else {
@@ -11131,7 +11131,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data354) < 1) {
-                const err924 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err924 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err924];
                 } else {
@@ -11140,7 +11140,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err925 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err925 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err925];
               } else {
@@ -11149,11 +11149,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346.release !== void 0) {
-            let data355 = data346.release;
+          if (data347["output-off"] !== void 0) {
+            let data355 = data347["output-off"];
             if (typeof data355 === "string") {
               if (func2(data355) > 120) {
-                const err926 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err926 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err926];
                 } else {
@@ -11162,7 +11162,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data355) < 1) {
-                const err927 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err927 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err927];
                 } else {
@@ -11171,7 +11171,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err928 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err928 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err928];
               } else {
@@ -11180,11 +11180,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346.clamp !== void 0) {
-            let data356 = data346.clamp;
+          if (data347.release !== void 0) {
+            let data356 = data347.release;
             if (typeof data356 === "string") {
               if (func2(data356) > 120) {
-                const err929 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err929 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err929];
                 } else {
@@ -11193,7 +11193,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data356) < 1) {
-                const err930 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err930 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err930];
                 } else {
@@ -11202,7 +11202,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err931 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err931 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err931];
               } else {
@@ -11211,11 +11211,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["taper-air-on"] !== void 0) {
-            let data357 = data346["taper-air-on"];
+          if (data347.clamp !== void 0) {
+            let data357 = data347.clamp;
             if (typeof data357 === "string") {
               if (func2(data357) > 120) {
-                const err932 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err932 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err932];
                 } else {
@@ -11224,7 +11224,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data357) < 1) {
-                const err933 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err933 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err933];
                 } else {
@@ -11233,7 +11233,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err934 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err934 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err934];
               } else {
@@ -11242,11 +11242,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["taper-air-off"] !== void 0) {
-            let data358 = data346["taper-air-off"];
+          if (data347["taper-air-on"] !== void 0) {
+            let data358 = data347["taper-air-on"];
             if (typeof data358 === "string") {
               if (func2(data358) > 120) {
-                const err935 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err935 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err935];
                 } else {
@@ -11255,7 +11255,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data358) < 1) {
-                const err936 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err936 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err936];
                 } else {
@@ -11264,7 +11264,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err937 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err937 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err937];
               } else {
@@ -11273,11 +11273,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["cover-open"] !== void 0) {
-            let data359 = data346["cover-open"];
+          if (data347["taper-air-off"] !== void 0) {
+            let data359 = data347["taper-air-off"];
             if (typeof data359 === "string") {
               if (func2(data359) > 120) {
-                const err938 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err938 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err938];
                 } else {
@@ -11286,7 +11286,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data359) < 1) {
-                const err939 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err939 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err939];
                 } else {
@@ -11295,7 +11295,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err940 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err940 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err940];
               } else {
@@ -11304,11 +11304,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["cover-close"] !== void 0) {
-            let data360 = data346["cover-close"];
+          if (data347["cover-open"] !== void 0) {
+            let data360 = data347["cover-open"];
             if (typeof data360 === "string") {
               if (func2(data360) > 120) {
-                const err941 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err941 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err941];
                 } else {
@@ -11317,7 +11317,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data360) < 1) {
-                const err942 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err942 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err942];
                 } else {
@@ -11326,7 +11326,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err943 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err943 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err943];
               } else {
@@ -11335,11 +11335,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["hood-up"] !== void 0) {
-            let data361 = data346["hood-up"];
+          if (data347["cover-close"] !== void 0) {
+            let data361 = data347["cover-close"];
             if (typeof data361 === "string") {
               if (func2(data361) > 120) {
-                const err944 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err944 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err944];
                 } else {
@@ -11348,7 +11348,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data361) < 1) {
-                const err945 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err945 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err945];
                 } else {
@@ -11357,7 +11357,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err946 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err946 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err946];
               } else {
@@ -11366,11 +11366,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346["hood-down"] !== void 0) {
-            let data362 = data346["hood-down"];
+          if (data347["hood-up"] !== void 0) {
+            let data362 = data347["hood-up"];
             if (typeof data362 === "string") {
               if (func2(data362) > 120) {
-                const err947 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err947 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err947];
                 } else {
@@ -11379,7 +11379,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data362) < 1) {
-                const err948 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err948 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err948];
                 } else {
@@ -11388,7 +11388,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err949 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err949 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err949];
               } else {
@@ -11397,11 +11397,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data346.measure !== void 0) {
-            let data363 = data346.measure;
+          if (data347["hood-down"] !== void 0) {
+            let data363 = data347["hood-down"];
             if (typeof data363 === "string") {
               if (func2(data363) > 120) {
-                const err950 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err950 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
                   vErrors = [err950];
                 } else {
@@ -11410,7 +11410,7 @@ var compiled = (() => {
                 errors++;
               }
               if (func2(data363) < 1) {
-                const err951 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                const err951 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err951];
                 } else {
@@ -11419,7 +11419,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err952 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err952 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err952];
               } else {
@@ -11428,105 +11428,105 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data347.measure !== void 0) {
+            let data364 = data347.measure;
+            if (typeof data364 === "string") {
+              if (func2(data364) > 120) {
+                const err953 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err953];
+                } else {
+                  vErrors.push(err953);
+                }
+                errors++;
+              }
+              if (func2(data364) < 1) {
+                const err954 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err954];
+                } else {
+                  vErrors.push(err954);
+                }
+                errors++;
+              }
+            } else {
+              const err955 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err955];
+              } else {
+                vErrors.push(err955);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err953 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err956 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err953];
+            vErrors = [err956];
           } else {
-            vErrors.push(err953);
+            vErrors.push(err956);
           }
           errors++;
         }
       }
       if (data.machine !== void 0) {
-        let data364 = data.machine;
-        if (data364 && typeof data364 == "object" && !Array.isArray(data364)) {
-          for (const key53 in data364) {
+        let data365 = data.machine;
+        if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
+          for (const key53 in data365) {
             if (!func1.call(schema31.properties.machine.properties, key53)) {
-              const err954 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              const err957 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err954];
+                vErrors = [err957];
               } else {
-                vErrors.push(err954);
+                vErrors.push(err957);
               }
               errors++;
             }
           }
-          if (data364.travel !== void 0) {
-            let data365 = data364.travel;
-            if (data365 && typeof data365 == "object" && !Array.isArray(data365)) {
-              for (const key54 in data365) {
+          if (data365.travel !== void 0) {
+            let data366 = data365.travel;
+            if (data366 && typeof data366 == "object" && !Array.isArray(data366)) {
+              for (const key54 in data366) {
                 if (!(key54 === "x" || key54 === "y" || key54 === "z" || key54 === "a" || key54 === "b" || key54 === "c")) {
-                  const err955 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+                  const err958 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err955];
+                    vErrors = [err958];
                   } else {
-                    vErrors.push(err955);
+                    vErrors.push(err958);
                   }
                   errors++;
                 }
               }
-              if (data365.x !== void 0) {
-                let data366 = data365.x;
-                if (Array.isArray(data366)) {
-                  if (data366.length > 2) {
-                    const err956 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.x !== void 0) {
+                let data367 = data366.x;
+                if (Array.isArray(data367)) {
+                  if (data367.length > 2) {
+                    const err959 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err956];
+                      vErrors = [err959];
                     } else {
-                      vErrors.push(err956);
+                      vErrors.push(err959);
                     }
                     errors++;
                   }
-                  if (data366.length < 2) {
-                    const err957 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data367.length < 2) {
+                    const err960 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err957];
+                      vErrors = [err960];
                     } else {
-                      vErrors.push(err957);
+                      vErrors.push(err960);
                     }
                     errors++;
                   }
-                  const len7 = data366.length;
+                  const len7 = data367.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data367 = data366[i9];
-                    const _errs1134 = errors;
+                    let data368 = data367[i9];
+                    const _errs1136 = errors;
                     let valid299 = false;
-                    const _errs1135 = errors;
-                    if (typeof data367 == "number" && isFinite(data367)) {
-                      if (data367 > 1e6 || isNaN(data367)) {
-                        const err958 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err958];
-                        } else {
-                          vErrors.push(err958);
-                        }
-                        errors++;
-                      }
-                      if (data367 < -1e6 || isNaN(data367)) {
-                        const err959 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err959];
-                        } else {
-                          vErrors.push(err959);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err960 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err960];
-                      } else {
-                        vErrors.push(err960);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1135 === errors;
-                    valid299 = valid299 || _valid39;
                     const _errs1137 = errors;
-                    if (typeof data367 === "string") {
-                      if (!pattern25.test(data367)) {
-                        const err961 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data368 == "number" && isFinite(data368)) {
+                      if (data368 > 1e6 || isNaN(data368)) {
+                        const err961 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err961];
                         } else {
@@ -11534,30 +11534,61 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err962 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err962];
-                      } else {
-                        vErrors.push(err962);
+                      if (data368 < -1e6 || isNaN(data368)) {
+                        const err962 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err962];
+                        } else {
+                          vErrors.push(err962);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                    var _valid39 = _errs1137 === errors;
-                    valid299 = valid299 || _valid39;
-                    if (!valid299) {
-                      const err963 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    } else {
+                      const err963 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err963];
                       } else {
                         vErrors.push(err963);
                       }
                       errors++;
+                    }
+                    var _valid39 = _errs1137 === errors;
+                    valid299 = valid299 || _valid39;
+                    const _errs1139 = errors;
+                    if (typeof data368 === "string") {
+                      if (!pattern25.test(data368)) {
+                        const err964 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err964];
+                        } else {
+                          vErrors.push(err964);
+                        }
+                        errors++;
+                      }
                     } else {
-                      errors = _errs1134;
+                      const err965 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err965];
+                      } else {
+                        vErrors.push(err965);
+                      }
+                      errors++;
+                    }
+                    var _valid39 = _errs1139 === errors;
+                    valid299 = valid299 || _valid39;
+                    if (!valid299) {
+                      const err966 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err966];
+                      } else {
+                        vErrors.push(err966);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1136;
                       if (vErrors !== null) {
-                        if (_errs1134) {
-                          vErrors.length = _errs1134;
+                        if (_errs1136) {
+                          vErrors.length = _errs1136;
                         } else {
                           vErrors = null;
                         }
@@ -11565,76 +11596,45 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err964 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err967 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err964];
+                    vErrors = [err967];
                   } else {
-                    vErrors.push(err964);
+                    vErrors.push(err967);
                   }
                   errors++;
                 }
               }
-              if (data365.y !== void 0) {
-                let data368 = data365.y;
-                if (Array.isArray(data368)) {
-                  if (data368.length > 2) {
-                    const err965 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.y !== void 0) {
+                let data369 = data366.y;
+                if (Array.isArray(data369)) {
+                  if (data369.length > 2) {
+                    const err968 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err965];
+                      vErrors = [err968];
                     } else {
-                      vErrors.push(err965);
+                      vErrors.push(err968);
                     }
                     errors++;
                   }
-                  if (data368.length < 2) {
-                    const err966 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data369.length < 2) {
+                    const err969 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err966];
+                      vErrors = [err969];
                     } else {
-                      vErrors.push(err966);
+                      vErrors.push(err969);
                     }
                     errors++;
                   }
-                  const len8 = data368.length;
+                  const len8 = data369.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data369 = data368[i10];
-                    const _errs1143 = errors;
+                    let data370 = data369[i10];
+                    const _errs1145 = errors;
                     let valid303 = false;
-                    const _errs1144 = errors;
-                    if (typeof data369 == "number" && isFinite(data369)) {
-                      if (data369 > 1e6 || isNaN(data369)) {
-                        const err967 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err967];
-                        } else {
-                          vErrors.push(err967);
-                        }
-                        errors++;
-                      }
-                      if (data369 < -1e6 || isNaN(data369)) {
-                        const err968 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err968];
-                        } else {
-                          vErrors.push(err968);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err969 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err969];
-                      } else {
-                        vErrors.push(err969);
-                      }
-                      errors++;
-                    }
-                    var _valid40 = _errs1144 === errors;
-                    valid303 = valid303 || _valid40;
                     const _errs1146 = errors;
-                    if (typeof data369 === "string") {
-                      if (!pattern25.test(data369)) {
-                        const err970 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data370 == "number" && isFinite(data370)) {
+                      if (data370 > 1e6 || isNaN(data370)) {
+                        const err970 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err970];
                         } else {
@@ -11642,30 +11642,61 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err971 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err971];
-                      } else {
-                        vErrors.push(err971);
+                      if (data370 < -1e6 || isNaN(data370)) {
+                        const err971 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err971];
+                        } else {
+                          vErrors.push(err971);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                    var _valid40 = _errs1146 === errors;
-                    valid303 = valid303 || _valid40;
-                    if (!valid303) {
-                      const err972 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    } else {
+                      const err972 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err972];
                       } else {
                         vErrors.push(err972);
                       }
                       errors++;
+                    }
+                    var _valid40 = _errs1146 === errors;
+                    valid303 = valid303 || _valid40;
+                    const _errs1148 = errors;
+                    if (typeof data370 === "string") {
+                      if (!pattern25.test(data370)) {
+                        const err973 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err973];
+                        } else {
+                          vErrors.push(err973);
+                        }
+                        errors++;
+                      }
                     } else {
-                      errors = _errs1143;
+                      const err974 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err974];
+                      } else {
+                        vErrors.push(err974);
+                      }
+                      errors++;
+                    }
+                    var _valid40 = _errs1148 === errors;
+                    valid303 = valid303 || _valid40;
+                    if (!valid303) {
+                      const err975 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err975];
+                      } else {
+                        vErrors.push(err975);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1145;
                       if (vErrors !== null) {
-                        if (_errs1143) {
-                          vErrors.length = _errs1143;
+                        if (_errs1145) {
+                          vErrors.length = _errs1145;
                         } else {
                           vErrors = null;
                         }
@@ -11673,76 +11704,45 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err973 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err976 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err973];
+                    vErrors = [err976];
                   } else {
-                    vErrors.push(err973);
+                    vErrors.push(err976);
                   }
                   errors++;
                 }
               }
-              if (data365.z !== void 0) {
-                let data370 = data365.z;
-                if (Array.isArray(data370)) {
-                  if (data370.length > 2) {
-                    const err974 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.z !== void 0) {
+                let data371 = data366.z;
+                if (Array.isArray(data371)) {
+                  if (data371.length > 2) {
+                    const err977 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err974];
+                      vErrors = [err977];
                     } else {
-                      vErrors.push(err974);
+                      vErrors.push(err977);
                     }
                     errors++;
                   }
-                  if (data370.length < 2) {
-                    const err975 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data371.length < 2) {
+                    const err978 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err975];
+                      vErrors = [err978];
                     } else {
-                      vErrors.push(err975);
+                      vErrors.push(err978);
                     }
                     errors++;
                   }
-                  const len9 = data370.length;
+                  const len9 = data371.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data371 = data370[i11];
-                    const _errs1152 = errors;
+                    let data372 = data371[i11];
+                    const _errs1154 = errors;
                     let valid307 = false;
-                    const _errs1153 = errors;
-                    if (typeof data371 == "number" && isFinite(data371)) {
-                      if (data371 > 1e6 || isNaN(data371)) {
-                        const err976 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err976];
-                        } else {
-                          vErrors.push(err976);
-                        }
-                        errors++;
-                      }
-                      if (data371 < -1e6 || isNaN(data371)) {
-                        const err977 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err977];
-                        } else {
-                          vErrors.push(err977);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err978 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err978];
-                      } else {
-                        vErrors.push(err978);
-                      }
-                      errors++;
-                    }
-                    var _valid41 = _errs1153 === errors;
-                    valid307 = valid307 || _valid41;
                     const _errs1155 = errors;
-                    if (typeof data371 === "string") {
-                      if (!pattern25.test(data371)) {
-                        const err979 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data372 == "number" && isFinite(data372)) {
+                      if (data372 > 1e6 || isNaN(data372)) {
+                        const err979 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err979];
                         } else {
@@ -11750,30 +11750,61 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err980 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err980];
-                      } else {
-                        vErrors.push(err980);
+                      if (data372 < -1e6 || isNaN(data372)) {
+                        const err980 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err980];
+                        } else {
+                          vErrors.push(err980);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                    var _valid41 = _errs1155 === errors;
-                    valid307 = valid307 || _valid41;
-                    if (!valid307) {
-                      const err981 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    } else {
+                      const err981 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err981];
                       } else {
                         vErrors.push(err981);
                       }
                       errors++;
+                    }
+                    var _valid41 = _errs1155 === errors;
+                    valid307 = valid307 || _valid41;
+                    const _errs1157 = errors;
+                    if (typeof data372 === "string") {
+                      if (!pattern25.test(data372)) {
+                        const err982 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err982];
+                        } else {
+                          vErrors.push(err982);
+                        }
+                        errors++;
+                      }
                     } else {
-                      errors = _errs1152;
+                      const err983 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err983];
+                      } else {
+                        vErrors.push(err983);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1157 === errors;
+                    valid307 = valid307 || _valid41;
+                    if (!valid307) {
+                      const err984 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err984];
+                      } else {
+                        vErrors.push(err984);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1154;
                       if (vErrors !== null) {
-                        if (_errs1152) {
-                          vErrors.length = _errs1152;
+                        if (_errs1154) {
+                          vErrors.length = _errs1154;
                         } else {
                           vErrors = null;
                         }
@@ -11781,251 +11812,220 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err982 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err985 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err982];
+                    vErrors = [err985];
                   } else {
-                    vErrors.push(err982);
+                    vErrors.push(err985);
                   }
                   errors++;
                 }
               }
-              if (data365.a !== void 0) {
-                let data372 = data365.a;
-                if (Array.isArray(data372)) {
-                  if (data372.length > 2) {
-                    const err983 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.a !== void 0) {
+                let data373 = data366.a;
+                if (Array.isArray(data373)) {
+                  if (data373.length > 2) {
+                    const err986 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err983];
+                      vErrors = [err986];
                     } else {
-                      vErrors.push(err983);
+                      vErrors.push(err986);
                     }
                     errors++;
                   }
-                  if (data372.length < 2) {
-                    const err984 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data373.length < 2) {
+                    const err987 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err984];
+                      vErrors = [err987];
                     } else {
-                      vErrors.push(err984);
+                      vErrors.push(err987);
                     }
                     errors++;
                   }
-                  const len10 = data372.length;
+                  const len10 = data373.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    let data373 = data372[i12];
-                    if (typeof data373 == "number" && isFinite(data373)) {
-                      if (data373 > 36e6 || isNaN(data373)) {
-                        const err985 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data374 = data373[i12];
+                    if (typeof data374 == "number" && isFinite(data374)) {
+                      if (data374 > 36e6 || isNaN(data374)) {
+                        const err988 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err985];
+                          vErrors = [err988];
                         } else {
-                          vErrors.push(err985);
+                          vErrors.push(err988);
                         }
                         errors++;
                       }
-                      if (data373 < -36e6 || isNaN(data373)) {
-                        const err986 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data374 < -36e6 || isNaN(data374)) {
+                        const err989 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err986];
+                          vErrors = [err989];
                         } else {
-                          vErrors.push(err986);
+                          vErrors.push(err989);
                         }
                         errors++;
                       }
                     } else {
-                      const err987 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err990 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err987];
+                        vErrors = [err990];
                       } else {
-                        vErrors.push(err987);
+                        vErrors.push(err990);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err988 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err991 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err988];
+                    vErrors = [err991];
                   } else {
-                    vErrors.push(err988);
+                    vErrors.push(err991);
                   }
                   errors++;
                 }
               }
-              if (data365.b !== void 0) {
-                let data374 = data365.b;
-                if (Array.isArray(data374)) {
-                  if (data374.length > 2) {
-                    const err989 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.b !== void 0) {
+                let data375 = data366.b;
+                if (Array.isArray(data375)) {
+                  if (data375.length > 2) {
+                    const err992 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err989];
+                      vErrors = [err992];
                     } else {
-                      vErrors.push(err989);
+                      vErrors.push(err992);
                     }
                     errors++;
                   }
-                  if (data374.length < 2) {
-                    const err990 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data375.length < 2) {
+                    const err993 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err990];
+                      vErrors = [err993];
                     } else {
-                      vErrors.push(err990);
+                      vErrors.push(err993);
                     }
                     errors++;
                   }
-                  const len11 = data374.length;
+                  const len11 = data375.length;
                   for (let i13 = 0; i13 < len11; i13++) {
-                    let data375 = data374[i13];
-                    if (typeof data375 == "number" && isFinite(data375)) {
-                      if (data375 > 36e6 || isNaN(data375)) {
-                        const err991 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data376 = data375[i13];
+                    if (typeof data376 == "number" && isFinite(data376)) {
+                      if (data376 > 36e6 || isNaN(data376)) {
+                        const err994 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err991];
+                          vErrors = [err994];
                         } else {
-                          vErrors.push(err991);
+                          vErrors.push(err994);
                         }
                         errors++;
                       }
-                      if (data375 < -36e6 || isNaN(data375)) {
-                        const err992 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data376 < -36e6 || isNaN(data376)) {
+                        const err995 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err992];
+                          vErrors = [err995];
                         } else {
-                          vErrors.push(err992);
+                          vErrors.push(err995);
                         }
                         errors++;
                       }
                     } else {
-                      const err993 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err996 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err993];
+                        vErrors = [err996];
                       } else {
-                        vErrors.push(err993);
+                        vErrors.push(err996);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err994 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err997 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err994];
+                    vErrors = [err997];
                   } else {
-                    vErrors.push(err994);
+                    vErrors.push(err997);
                   }
                   errors++;
                 }
               }
-              if (data365.c !== void 0) {
-                let data376 = data365.c;
-                if (Array.isArray(data376)) {
-                  if (data376.length > 2) {
-                    const err995 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data366.c !== void 0) {
+                let data377 = data366.c;
+                if (Array.isArray(data377)) {
+                  if (data377.length > 2) {
+                    const err998 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err995];
+                      vErrors = [err998];
                     } else {
-                      vErrors.push(err995);
+                      vErrors.push(err998);
                     }
                     errors++;
                   }
-                  if (data376.length < 2) {
-                    const err996 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data377.length < 2) {
+                    const err999 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err996];
+                      vErrors = [err999];
                     } else {
-                      vErrors.push(err996);
+                      vErrors.push(err999);
                     }
                     errors++;
                   }
-                  const len12 = data376.length;
+                  const len12 = data377.length;
                   for (let i14 = 0; i14 < len12; i14++) {
-                    let data377 = data376[i14];
-                    if (typeof data377 == "number" && isFinite(data377)) {
-                      if (data377 > 36e6 || isNaN(data377)) {
-                        const err997 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data378 = data377[i14];
+                    if (typeof data378 == "number" && isFinite(data378)) {
+                      if (data378 > 36e6 || isNaN(data378)) {
+                        const err1000 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err997];
+                          vErrors = [err1000];
                         } else {
-                          vErrors.push(err997);
+                          vErrors.push(err1000);
                         }
                         errors++;
                       }
-                      if (data377 < -36e6 || isNaN(data377)) {
-                        const err998 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data378 < -36e6 || isNaN(data378)) {
+                        const err1001 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err998];
+                          vErrors = [err1001];
                         } else {
-                          vErrors.push(err998);
+                          vErrors.push(err1001);
                         }
                         errors++;
                       }
                     } else {
-                      const err999 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err1002 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err999];
+                        vErrors = [err1002];
                       } else {
-                        vErrors.push(err999);
+                        vErrors.push(err1002);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err1000 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err1003 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err1000];
+                    vErrors = [err1003];
                   } else {
-                    vErrors.push(err1000);
+                    vErrors.push(err1003);
                   }
                   errors++;
                 }
               }
             } else {
-              const err1001 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1004 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1001];
+                vErrors = [err1004];
               } else {
-                vErrors.push(err1001);
+                vErrors.push(err1004);
               }
               errors++;
             }
           }
-          if (data364.spindle !== void 0) {
-            let data378 = data364.spindle;
-            if (data378 && typeof data378 == "object" && !Array.isArray(data378)) {
-              for (const key55 in data378) {
+          if (data365.spindle !== void 0) {
+            let data379 = data365.spindle;
+            if (data379 && typeof data379 == "object" && !Array.isArray(data379)) {
+              for (const key55 in data379) {
                 if (!(key55 === "min-rpm" || key55 === "max-rpm" || key55 === "spin-up" || key55 === "spin-down" || key55 === "coast-down" || key55 === "orient")) {
-                  const err1002 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1002];
-                  } else {
-                    vErrors.push(err1002);
-                  }
-                  errors++;
-                }
-              }
-              if (data378["min-rpm"] !== void 0) {
-                let data379 = data378["min-rpm"];
-                if (typeof data379 == "number" && isFinite(data379)) {
-                  if (data379 > 1e6 || isNaN(data379)) {
-                    const err1003 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1003];
-                    } else {
-                      vErrors.push(err1003);
-                    }
-                    errors++;
-                  }
-                  if (data379 < 0 || isNaN(data379)) {
-                    const err1004 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1004];
-                    } else {
-                      vErrors.push(err1004);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1005 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1005 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1005];
                   } else {
@@ -12034,11 +12034,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data378["max-rpm"] !== void 0) {
-                let data380 = data378["max-rpm"];
+              if (data379["min-rpm"] !== void 0) {
+                let data380 = data379["min-rpm"];
                 if (typeof data380 == "number" && isFinite(data380)) {
                   if (data380 > 1e6 || isNaN(data380)) {
-                    const err1006 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err1006 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1006];
                     } else {
@@ -12046,8 +12046,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data380 <= 0 || isNaN(data380)) {
-                    const err1007 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                  if (data380 < 0 || isNaN(data380)) {
+                    const err1007 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1007];
                     } else {
@@ -12056,7 +12056,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1008 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1008 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1008];
                   } else {
@@ -12065,11 +12065,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data378["spin-up"] !== void 0) {
-                let data381 = data378["spin-up"];
-                if (typeof data381 === "string") {
-                  if (!pattern97.test(data381)) {
-                    const err1009 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data379["max-rpm"] !== void 0) {
+                let data381 = data379["max-rpm"];
+                if (typeof data381 == "number" && isFinite(data381)) {
+                  if (data381 > 1e6 || isNaN(data381)) {
+                    const err1009 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1009];
                     } else {
@@ -12077,64 +12077,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
+                  if (data381 <= 0 || isNaN(data381)) {
+                    const err1010 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1010];
+                    } else {
+                      vErrors.push(err1010);
+                    }
+                    errors++;
+                  }
                 } else {
-                  const err1010 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1011 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err1010];
+                    vErrors = [err1011];
                   } else {
-                    vErrors.push(err1010);
+                    vErrors.push(err1011);
                   }
                   errors++;
                 }
               }
-              if (data378["spin-down"] !== void 0) {
-                let data382 = data378["spin-down"];
+              if (data379["spin-up"] !== void 0) {
+                let data382 = data379["spin-up"];
                 if (typeof data382 === "string") {
                   if (!pattern97.test(data382)) {
-                    const err1011 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err1012 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err1011];
+                      vErrors = [err1012];
                     } else {
-                      vErrors.push(err1011);
+                      vErrors.push(err1012);
                     }
                     errors++;
                   }
                 } else {
-                  const err1012 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1013 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1012];
+                    vErrors = [err1013];
                   } else {
-                    vErrors.push(err1012);
+                    vErrors.push(err1013);
                   }
                   errors++;
                 }
               }
-              if (data378["coast-down"] !== void 0) {
-                let data383 = data378["coast-down"];
+              if (data379["spin-down"] !== void 0) {
+                let data383 = data379["spin-down"];
                 if (typeof data383 === "string") {
                   if (!pattern97.test(data383)) {
-                    const err1013 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    const err1014 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
-                      vErrors = [err1013];
+                      vErrors = [err1014];
                     } else {
-                      vErrors.push(err1013);
+                      vErrors.push(err1014);
                     }
                     errors++;
                   }
                 } else {
-                  const err1014 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1014];
-                  } else {
-                    vErrors.push(err1014);
-                  }
-                  errors++;
-                }
-              }
-              if (data378.orient !== void 0) {
-                let data384 = data378.orient;
-                if (typeof data384 !== "string") {
-                  const err1015 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1015 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1015];
                   } else {
@@ -12142,32 +12139,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data384 === "yes" || data384 === "no")) {
-                  const err1016 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data379["coast-down"] !== void 0) {
+                let data384 = data379["coast-down"];
+                if (typeof data384 === "string") {
+                  if (!pattern97.test(data384)) {
+                    const err1016 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1016];
+                    } else {
+                      vErrors.push(err1016);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1017 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1016];
+                    vErrors = [err1017];
                   } else {
-                    vErrors.push(err1016);
+                    vErrors.push(err1017);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err1017 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1017];
-              } else {
-                vErrors.push(err1017);
-              }
-              errors++;
-            }
-          }
-          if (data364.signals !== void 0) {
-            let data385 = data364.signals;
-            if (data385 && typeof data385 == "object" && !Array.isArray(data385)) {
-              for (const key56 in data385) {
-                if (!(key56 === "at-speed" || key56 === "stopped" || key56 === "released" || key56 === "clamped" || key56 === "tool-present" || key56 === "air" || key56 === "hold-down")) {
-                  const err1018 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+              if (data379.orient !== void 0) {
+                let data385 = data379.orient;
+                if (typeof data385 !== "string") {
+                  const err1018 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1018];
                   } else {
@@ -12175,14 +12173,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data385["at-speed"] !== void 0) {
-                let data386 = data385["at-speed"];
-                const _errs1192 = errors;
-                let valid320 = false;
-                const _errs1193 = errors;
-                if (!(typeof data386 == "number" && (!(data386 % 1) && !isNaN(data386)) && isFinite(data386))) {
-                  const err1019 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                if (!(data385 === "yes" || data385 === "no")) {
+                  const err1019 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1019];
                   } else {
@@ -12190,71 +12182,57 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (typeof data386 == "number" && isFinite(data386)) {
-                  if (data386 > 9999 || isNaN(data386)) {
-                    const err1020 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err1020];
-                    } else {
-                      vErrors.push(err1020);
-                    }
-                    errors++;
+              }
+            } else {
+              const err1020 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1020];
+              } else {
+                vErrors.push(err1020);
+              }
+              errors++;
+            }
+          }
+          if (data365.signals !== void 0) {
+            let data386 = data365.signals;
+            if (data386 && typeof data386 == "object" && !Array.isArray(data386)) {
+              for (const key56 in data386) {
+                if (!(key56 === "at-speed" || key56 === "stopped" || key56 === "released" || key56 === "clamped" || key56 === "tool-present" || key56 === "air" || key56 === "hold-down")) {
+                  const err1021 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1021];
+                  } else {
+                    vErrors.push(err1021);
                   }
-                  if (data386 < 0 || isNaN(data386)) {
-                    const err1021 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1021];
-                    } else {
-                      vErrors.push(err1021);
-                    }
-                    errors++;
-                  }
+                  errors++;
                 }
-                var _valid42 = _errs1193 === errors;
-                valid320 = valid320 || _valid42;
+              }
+              if (data386["at-speed"] !== void 0) {
+                let data387 = data386["at-speed"];
+                const _errs1194 = errors;
+                let valid320 = false;
                 const _errs1195 = errors;
-                if (!validate21(data386, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data385, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid42 = _errs1195 === errors;
-                valid320 = valid320 || _valid42;
-                if (!valid320) {
-                  const err1022 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                if (!(typeof data387 == "number" && (!(data387 % 1) && !isNaN(data387)) && isFinite(data387))) {
+                  const err1022 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err1022];
                   } else {
                     vErrors.push(err1022);
                   }
                   errors++;
-                } else {
-                  errors = _errs1192;
-                  if (vErrors !== null) {
-                    if (_errs1192) {
-                      vErrors.length = _errs1192;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data385.stopped !== void 0) {
-                let data387 = data385.stopped;
-                const _errs1197 = errors;
-                let valid321 = false;
-                const _errs1198 = errors;
-                if (!(typeof data387 == "number" && (!(data387 % 1) && !isNaN(data387)) && isFinite(data387))) {
-                  const err1023 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                  if (vErrors === null) {
-                    vErrors = [err1023];
-                  } else {
-                    vErrors.push(err1023);
-                  }
-                  errors++;
                 }
                 if (typeof data387 == "number" && isFinite(data387)) {
                   if (data387 > 9999 || isNaN(data387)) {
-                    const err1024 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1023 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1023];
+                    } else {
+                      vErrors.push(err1023);
+                    }
+                    errors++;
+                  }
+                  if (data387 < 0 || isNaN(data387)) {
+                    const err1024 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1024];
                     } else {
@@ -12262,61 +12240,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data387 < 0 || isNaN(data387)) {
-                    const err1025 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1025];
-                    } else {
-                      vErrors.push(err1025);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid43 = _errs1198 === errors;
-                valid321 = valid321 || _valid43;
-                const _errs1200 = errors;
-                if (!validate21(data387, { instancePath: instancePath + "/machine/signals/stopped", parentData: data385, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid42 = _errs1195 === errors;
+                valid320 = valid320 || _valid42;
+                const _errs1197 = errors;
+                if (!validate21(data387, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data386, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid43 = _errs1200 === errors;
-                valid321 = valid321 || _valid43;
-                if (!valid321) {
-                  const err1026 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid42 = _errs1197 === errors;
+                valid320 = valid320 || _valid42;
+                if (!valid320) {
+                  const err1025 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1026];
+                    vErrors = [err1025];
                   } else {
-                    vErrors.push(err1026);
+                    vErrors.push(err1025);
                   }
                   errors++;
                 } else {
-                  errors = _errs1197;
+                  errors = _errs1194;
                   if (vErrors !== null) {
-                    if (_errs1197) {
-                      vErrors.length = _errs1197;
+                    if (_errs1194) {
+                      vErrors.length = _errs1194;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data385.released !== void 0) {
-                let data388 = data385.released;
-                const _errs1202 = errors;
-                let valid322 = false;
-                const _errs1203 = errors;
+              if (data386.stopped !== void 0) {
+                let data388 = data386.stopped;
+                const _errs1199 = errors;
+                let valid321 = false;
+                const _errs1200 = errors;
                 if (!(typeof data388 == "number" && (!(data388 % 1) && !isNaN(data388)) && isFinite(data388))) {
-                  const err1027 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1026 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1027];
+                    vErrors = [err1026];
                   } else {
-                    vErrors.push(err1027);
+                    vErrors.push(err1026);
                   }
                   errors++;
                 }
                 if (typeof data388 == "number" && isFinite(data388)) {
                   if (data388 > 9999 || isNaN(data388)) {
-                    const err1028 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1027 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1027];
+                    } else {
+                      vErrors.push(err1027);
+                    }
+                    errors++;
+                  }
+                  if (data388 < 0 || isNaN(data388)) {
+                    const err1028 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1028];
                     } else {
@@ -12324,61 +12302,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data388 < 0 || isNaN(data388)) {
-                    const err1029 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1029];
-                    } else {
-                      vErrors.push(err1029);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid44 = _errs1203 === errors;
-                valid322 = valid322 || _valid44;
-                const _errs1205 = errors;
-                if (!validate21(data388, { instancePath: instancePath + "/machine/signals/released", parentData: data385, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid43 = _errs1200 === errors;
+                valid321 = valid321 || _valid43;
+                const _errs1202 = errors;
+                if (!validate21(data388, { instancePath: instancePath + "/machine/signals/stopped", parentData: data386, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid44 = _errs1205 === errors;
-                valid322 = valid322 || _valid44;
-                if (!valid322) {
-                  const err1030 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid43 = _errs1202 === errors;
+                valid321 = valid321 || _valid43;
+                if (!valid321) {
+                  const err1029 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1030];
+                    vErrors = [err1029];
                   } else {
-                    vErrors.push(err1030);
+                    vErrors.push(err1029);
                   }
                   errors++;
                 } else {
-                  errors = _errs1202;
+                  errors = _errs1199;
                   if (vErrors !== null) {
-                    if (_errs1202) {
-                      vErrors.length = _errs1202;
+                    if (_errs1199) {
+                      vErrors.length = _errs1199;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data385.clamped !== void 0) {
-                let data389 = data385.clamped;
-                const _errs1207 = errors;
-                let valid323 = false;
-                const _errs1208 = errors;
+              if (data386.released !== void 0) {
+                let data389 = data386.released;
+                const _errs1204 = errors;
+                let valid322 = false;
+                const _errs1205 = errors;
                 if (!(typeof data389 == "number" && (!(data389 % 1) && !isNaN(data389)) && isFinite(data389))) {
-                  const err1031 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1030 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1031];
+                    vErrors = [err1030];
                   } else {
-                    vErrors.push(err1031);
+                    vErrors.push(err1030);
                   }
                   errors++;
                 }
                 if (typeof data389 == "number" && isFinite(data389)) {
                   if (data389 > 9999 || isNaN(data389)) {
-                    const err1032 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1031 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1031];
+                    } else {
+                      vErrors.push(err1031);
+                    }
+                    errors++;
+                  }
+                  if (data389 < 0 || isNaN(data389)) {
+                    const err1032 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1032];
                     } else {
@@ -12386,61 +12364,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data389 < 0 || isNaN(data389)) {
-                    const err1033 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1033];
-                    } else {
-                      vErrors.push(err1033);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid45 = _errs1208 === errors;
-                valid323 = valid323 || _valid45;
-                const _errs1210 = errors;
-                if (!validate21(data389, { instancePath: instancePath + "/machine/signals/clamped", parentData: data385, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid44 = _errs1205 === errors;
+                valid322 = valid322 || _valid44;
+                const _errs1207 = errors;
+                if (!validate21(data389, { instancePath: instancePath + "/machine/signals/released", parentData: data386, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid45 = _errs1210 === errors;
-                valid323 = valid323 || _valid45;
-                if (!valid323) {
-                  const err1034 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid44 = _errs1207 === errors;
+                valid322 = valid322 || _valid44;
+                if (!valid322) {
+                  const err1033 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1034];
+                    vErrors = [err1033];
                   } else {
-                    vErrors.push(err1034);
+                    vErrors.push(err1033);
                   }
                   errors++;
                 } else {
-                  errors = _errs1207;
+                  errors = _errs1204;
                   if (vErrors !== null) {
-                    if (_errs1207) {
-                      vErrors.length = _errs1207;
+                    if (_errs1204) {
+                      vErrors.length = _errs1204;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data385["tool-present"] !== void 0) {
-                let data390 = data385["tool-present"];
-                const _errs1212 = errors;
-                let valid324 = false;
-                const _errs1213 = errors;
+              if (data386.clamped !== void 0) {
+                let data390 = data386.clamped;
+                const _errs1209 = errors;
+                let valid323 = false;
+                const _errs1210 = errors;
                 if (!(typeof data390 == "number" && (!(data390 % 1) && !isNaN(data390)) && isFinite(data390))) {
-                  const err1035 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1034 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1035];
+                    vErrors = [err1034];
                   } else {
-                    vErrors.push(err1035);
+                    vErrors.push(err1034);
                   }
                   errors++;
                 }
                 if (typeof data390 == "number" && isFinite(data390)) {
                   if (data390 > 9999 || isNaN(data390)) {
-                    const err1036 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1035 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1035];
+                    } else {
+                      vErrors.push(err1035);
+                    }
+                    errors++;
+                  }
+                  if (data390 < 0 || isNaN(data390)) {
+                    const err1036 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1036];
                     } else {
@@ -12448,61 +12426,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data390 < 0 || isNaN(data390)) {
-                    const err1037 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1037];
-                    } else {
-                      vErrors.push(err1037);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid46 = _errs1213 === errors;
-                valid324 = valid324 || _valid46;
-                const _errs1215 = errors;
-                if (!validate21(data390, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data385, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid45 = _errs1210 === errors;
+                valid323 = valid323 || _valid45;
+                const _errs1212 = errors;
+                if (!validate21(data390, { instancePath: instancePath + "/machine/signals/clamped", parentData: data386, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid46 = _errs1215 === errors;
-                valid324 = valid324 || _valid46;
-                if (!valid324) {
-                  const err1038 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid45 = _errs1212 === errors;
+                valid323 = valid323 || _valid45;
+                if (!valid323) {
+                  const err1037 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1038];
+                    vErrors = [err1037];
                   } else {
-                    vErrors.push(err1038);
+                    vErrors.push(err1037);
                   }
                   errors++;
                 } else {
-                  errors = _errs1212;
+                  errors = _errs1209;
                   if (vErrors !== null) {
-                    if (_errs1212) {
-                      vErrors.length = _errs1212;
+                    if (_errs1209) {
+                      vErrors.length = _errs1209;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data385.air !== void 0) {
-                let data391 = data385.air;
-                const _errs1217 = errors;
-                let valid325 = false;
-                const _errs1218 = errors;
+              if (data386["tool-present"] !== void 0) {
+                let data391 = data386["tool-present"];
+                const _errs1214 = errors;
+                let valid324 = false;
+                const _errs1215 = errors;
                 if (!(typeof data391 == "number" && (!(data391 % 1) && !isNaN(data391)) && isFinite(data391))) {
-                  const err1039 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1038 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1039];
+                    vErrors = [err1038];
                   } else {
-                    vErrors.push(err1039);
+                    vErrors.push(err1038);
                   }
                   errors++;
                 }
                 if (typeof data391 == "number" && isFinite(data391)) {
                   if (data391 > 9999 || isNaN(data391)) {
-                    const err1040 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1039 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1039];
+                    } else {
+                      vErrors.push(err1039);
+                    }
+                    errors++;
+                  }
+                  if (data391 < 0 || isNaN(data391)) {
+                    const err1040 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1040];
                     } else {
@@ -12510,61 +12488,61 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data391 < 0 || isNaN(data391)) {
-                    const err1041 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1041];
-                    } else {
-                      vErrors.push(err1041);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid47 = _errs1218 === errors;
-                valid325 = valid325 || _valid47;
-                const _errs1220 = errors;
-                if (!validate21(data391, { instancePath: instancePath + "/machine/signals/air", parentData: data385, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid46 = _errs1215 === errors;
+                valid324 = valid324 || _valid46;
+                const _errs1217 = errors;
+                if (!validate21(data391, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data386, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid47 = _errs1220 === errors;
-                valid325 = valid325 || _valid47;
-                if (!valid325) {
-                  const err1042 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid46 = _errs1217 === errors;
+                valid324 = valid324 || _valid46;
+                if (!valid324) {
+                  const err1041 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1042];
+                    vErrors = [err1041];
                   } else {
-                    vErrors.push(err1042);
+                    vErrors.push(err1041);
                   }
                   errors++;
                 } else {
-                  errors = _errs1217;
+                  errors = _errs1214;
                   if (vErrors !== null) {
-                    if (_errs1217) {
-                      vErrors.length = _errs1217;
+                    if (_errs1214) {
+                      vErrors.length = _errs1214;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data385["hold-down"] !== void 0) {
-                let data392 = data385["hold-down"];
-                const _errs1222 = errors;
-                let valid326 = false;
-                const _errs1223 = errors;
+              if (data386.air !== void 0) {
+                let data392 = data386.air;
+                const _errs1219 = errors;
+                let valid325 = false;
+                const _errs1220 = errors;
                 if (!(typeof data392 == "number" && (!(data392 % 1) && !isNaN(data392)) && isFinite(data392))) {
-                  const err1043 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1042 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1043];
+                    vErrors = [err1042];
                   } else {
-                    vErrors.push(err1043);
+                    vErrors.push(err1042);
                   }
                   errors++;
                 }
                 if (typeof data392 == "number" && isFinite(data392)) {
                   if (data392 > 9999 || isNaN(data392)) {
-                    const err1044 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1043 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1043];
+                    } else {
+                      vErrors.push(err1043);
+                    }
+                    errors++;
+                  }
+                  if (data392 < 0 || isNaN(data392)) {
+                    const err1044 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1044];
                     } else {
@@ -12572,38 +12550,91 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data392 < 0 || isNaN(data392)) {
-                    const err1045 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1045];
-                    } else {
-                      vErrors.push(err1045);
-                    }
-                    errors++;
-                  }
                 }
-                var _valid48 = _errs1223 === errors;
-                valid326 = valid326 || _valid48;
-                const _errs1225 = errors;
-                if (!validate21(data392, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data385, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid47 = _errs1220 === errors;
+                valid325 = valid325 || _valid47;
+                const _errs1222 = errors;
+                if (!validate21(data392, { instancePath: instancePath + "/machine/signals/air", parentData: data386, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid48 = _errs1225 === errors;
-                valid326 = valid326 || _valid48;
-                if (!valid326) {
-                  const err1046 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid47 = _errs1222 === errors;
+                valid325 = valid325 || _valid47;
+                if (!valid325) {
+                  const err1045 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1045];
+                  } else {
+                    vErrors.push(err1045);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1219;
+                  if (vErrors !== null) {
+                    if (_errs1219) {
+                      vErrors.length = _errs1219;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data386["hold-down"] !== void 0) {
+                let data393 = data386["hold-down"];
+                const _errs1224 = errors;
+                let valid326 = false;
+                const _errs1225 = errors;
+                if (!(typeof data393 == "number" && (!(data393 % 1) && !isNaN(data393)) && isFinite(data393))) {
+                  const err1046 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
                     vErrors = [err1046];
                   } else {
                     vErrors.push(err1046);
                   }
                   errors++;
+                }
+                if (typeof data393 == "number" && isFinite(data393)) {
+                  if (data393 > 9999 || isNaN(data393)) {
+                    const err1047 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1047];
+                    } else {
+                      vErrors.push(err1047);
+                    }
+                    errors++;
+                  }
+                  if (data393 < 0 || isNaN(data393)) {
+                    const err1048 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1048];
+                    } else {
+                      vErrors.push(err1048);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid48 = _errs1225 === errors;
+                valid326 = valid326 || _valid48;
+                const _errs1227 = errors;
+                if (!validate21(data393, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data386, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid48 = _errs1227 === errors;
+                valid326 = valid326 || _valid48;
+                if (!valid326) {
+                  const err1049 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1049];
+                  } else {
+                    vErrors.push(err1049);
+                  }
+                  errors++;
                 } else {
-                  errors = _errs1222;
+                  errors = _errs1224;
                   if (vErrors !== null) {
-                    if (_errs1222) {
-                      vErrors.length = _errs1222;
+                    if (_errs1224) {
+                      vErrors.length = _errs1224;
                     } else {
                       vErrors = null;
                     }
@@ -12611,120 +12642,87 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1047 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1050 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1047];
+                vErrors = [err1050];
               } else {
-                vErrors.push(err1047);
+                vErrors.push(err1050);
               }
               errors++;
             }
           }
-          if (data364.waits !== void 0) {
-            let data393 = data364.waits;
-            if (data393 && typeof data393 == "object" && !Array.isArray(data393)) {
-              for (const key57 in data393) {
+          if (data365.waits !== void 0) {
+            let data394 = data365.waits;
+            if (data394 && typeof data394 == "object" && !Array.isArray(data394)) {
+              for (const key57 in data394) {
                 if (!(key57 === "on-timeout")) {
-                  const err1048 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
+                  const err1051 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1048];
+                    vErrors = [err1051];
                   } else {
-                    vErrors.push(err1048);
+                    vErrors.push(err1051);
                   }
                   errors++;
                 }
               }
-              if (data393["on-timeout"] !== void 0) {
-                let data394 = data393["on-timeout"];
-                if (typeof data394 !== "string") {
-                  const err1049 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data394["on-timeout"] !== void 0) {
+                let data395 = data394["on-timeout"];
+                if (typeof data395 !== "string") {
+                  const err1052 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1049];
+                    vErrors = [err1052];
                   } else {
-                    vErrors.push(err1049);
+                    vErrors.push(err1052);
                   }
                   errors++;
                 }
-                if (!(data394 === "alarm" || data394 === "continues")) {
-                  const err1050 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data395 === "alarm" || data395 === "continues")) {
+                  const err1053 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
-                    vErrors = [err1050];
+                    vErrors = [err1053];
                   } else {
-                    vErrors.push(err1050);
+                    vErrors.push(err1053);
                   }
                   errors++;
                 }
               }
             } else {
-              const err1051 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1054 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1051];
+                vErrors = [err1054];
               } else {
-                vErrors.push(err1051);
+                vErrors.push(err1054);
               }
               errors++;
             }
           }
-          if (data364.swap !== void 0) {
-            let data395 = data364.swap;
-            if (typeof data395 !== "string") {
-              const err1052 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data365.swap !== void 0) {
+            let data396 = data365.swap;
+            if (typeof data396 !== "string") {
+              const err1055 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err1052];
+                vErrors = [err1055];
               } else {
-                vErrors.push(err1052);
+                vErrors.push(err1055);
               }
               errors++;
             }
-            if (!(data395 === "controller" || data395 === "rack" || data395 === "operator" || data395 === "none")) {
-              const err1053 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data396 === "controller" || data396 === "rack" || data396 === "operator" || data396 === "none")) {
+              const err1056 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err1053];
+                vErrors = [err1056];
               } else {
-                vErrors.push(err1053);
+                vErrors.push(err1056);
               }
               errors++;
             }
           }
-          if (data364["change-effects"] !== void 0) {
-            let data396 = data364["change-effects"];
-            if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
-              for (const key58 in data396) {
+          if (data365["change-effects"] !== void 0) {
+            let data397 = data365["change-effects"];
+            if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+              for (const key58 in data397) {
                 if (!(key58 === "position" || key58 === "spindle" || key58 === "coolant" || key58 === "length-offset")) {
-                  const err1054 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1054];
-                  } else {
-                    vErrors.push(err1054);
-                  }
-                  errors++;
-                }
-              }
-              if (data396.position !== void 0) {
-                let data397 = data396.position;
-                if (typeof data397 !== "string") {
-                  const err1055 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1055];
-                  } else {
-                    vErrors.push(err1055);
-                  }
-                  errors++;
-                }
-                if (!(data397 === "unchanged" || data397 === "unknown" || data397 === "swap-height")) {
-                  const err1056 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1056];
-                  } else {
-                    vErrors.push(err1056);
-                  }
-                  errors++;
-                }
-              }
-              if (data396.spindle !== void 0) {
-                let data398 = data396.spindle;
-                if (typeof data398 !== "string") {
-                  const err1057 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1057 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1057];
                   } else {
@@ -12732,8 +12730,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data398 === "unchanged" || data398 === "stopped" || data398 === "restarts")) {
-                  const err1058 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data397.position !== void 0) {
+                let data398 = data397.position;
+                if (typeof data398 !== "string") {
+                  const err1058 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1058];
                   } else {
@@ -12741,11 +12742,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data396.coolant !== void 0) {
-                let data399 = data396.coolant;
-                if (typeof data399 !== "string") {
-                  const err1059 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data398 === "unchanged" || data398 === "unknown" || data398 === "swap-height")) {
+                  const err1059 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1059];
                   } else {
@@ -12753,8 +12751,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data399 === "unchanged" || data399 === "off")) {
-                  const err1060 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data397.spindle !== void 0) {
+                let data399 = data397.spindle;
+                if (typeof data399 !== "string") {
+                  const err1060 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1060];
                   } else {
@@ -12762,11 +12763,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data396["length-offset"] !== void 0) {
-                let data400 = data396["length-offset"];
-                if (typeof data400 !== "string") {
-                  const err1061 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data399 === "unchanged" || data399 === "stopped" || data399 === "restarts")) {
+                  const err1061 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1061];
                   } else {
@@ -12774,8 +12772,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data400 === "unchanged" || data400 === "active" || data400 === "cancelled")) {
-                  const err1062 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data397.coolant !== void 0) {
+                let data400 = data397.coolant;
+                if (typeof data400 !== "string") {
+                  const err1062 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1062];
                   } else {
@@ -12783,23 +12784,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data400 === "unchanged" || data400 === "off")) {
+                  const err1063 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1063];
+                  } else {
+                    vErrors.push(err1063);
+                  }
+                  errors++;
+                }
               }
-            } else {
-              const err1063 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1063];
-              } else {
-                vErrors.push(err1063);
-              }
-              errors++;
-            }
-          }
-          if (data364["measure-effects"] !== void 0) {
-            let data401 = data364["measure-effects"];
-            if (data401 && typeof data401 == "object" && !Array.isArray(data401)) {
-              for (const key59 in data401) {
-                if (!(key59 === "position" || key59 === "spindle" || key59 === "coolant" || key59 === "length-offset")) {
-                  const err1064 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
+              if (data397["length-offset"] !== void 0) {
+                let data401 = data397["length-offset"];
+                if (typeof data401 !== "string") {
+                  const err1064 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1064];
                   } else {
@@ -12807,11 +12805,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data401.position !== void 0) {
-                let data402 = data401.position;
-                if (typeof data402 !== "string") {
-                  const err1065 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data401 === "unchanged" || data401 === "active" || data401 === "cancelled")) {
+                  const err1065 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1065];
                   } else {
@@ -12819,20 +12814,23 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data402 === "unchanged" || data402 === "unknown" || data402 === "swap-height")) {
-                  const err1066 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1066];
-                  } else {
-                    vErrors.push(err1066);
-                  }
-                  errors++;
-                }
               }
-              if (data401.spindle !== void 0) {
-                let data403 = data401.spindle;
-                if (typeof data403 !== "string") {
-                  const err1067 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err1066 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1066];
+              } else {
+                vErrors.push(err1066);
+              }
+              errors++;
+            }
+          }
+          if (data365["measure-effects"] !== void 0) {
+            let data402 = data365["measure-effects"];
+            if (data402 && typeof data402 == "object" && !Array.isArray(data402)) {
+              for (const key59 in data402) {
+                if (!(key59 === "position" || key59 === "spindle" || key59 === "coolant" || key59 === "length-offset")) {
+                  const err1067 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1067];
                   } else {
@@ -12840,8 +12838,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data403 === "unchanged" || data403 === "stopped")) {
-                  const err1068 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data402.position !== void 0) {
+                let data403 = data402.position;
+                if (typeof data403 !== "string") {
+                  const err1068 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1068];
                   } else {
@@ -12849,11 +12850,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data401.coolant !== void 0) {
-                let data404 = data401.coolant;
-                if (typeof data404 !== "string") {
-                  const err1069 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data403 === "unchanged" || data403 === "unknown" || data403 === "swap-height")) {
+                  const err1069 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1069];
                   } else {
@@ -12861,8 +12859,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data404 === "unchanged" || data404 === "off")) {
-                  const err1070 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data402.spindle !== void 0) {
+                let data404 = data402.spindle;
+                if (typeof data404 !== "string") {
+                  const err1070 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1070];
                   } else {
@@ -12870,11 +12871,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data401["length-offset"] !== void 0) {
-                let data405 = data401["length-offset"];
-                if (typeof data405 !== "string") {
-                  const err1071 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data404 === "unchanged" || data404 === "stopped")) {
+                  const err1071 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1071];
                   } else {
@@ -12882,8 +12880,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data405 === "unchanged" || data405 === "active" || data405 === "cancelled")) {
-                  const err1072 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data402.coolant !== void 0) {
+                let data405 = data402.coolant;
+                if (typeof data405 !== "string") {
+                  const err1072 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1072];
                   } else {
@@ -12891,23 +12892,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data405 === "unchanged" || data405 === "off")) {
+                  const err1073 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1073];
+                  } else {
+                    vErrors.push(err1073);
+                  }
+                  errors++;
+                }
               }
-            } else {
-              const err1073 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1073];
-              } else {
-                vErrors.push(err1073);
-              }
-              errors++;
-            }
-          }
-          if (data364.retract !== void 0) {
-            let data406 = data364.retract;
-            if (data406 && typeof data406 == "object" && !Array.isArray(data406)) {
-              for (const key60 in data406) {
-                if (!(key60 === "by" || key60 === "z" || key60 === "acts-on" || key60 === "cancel-length-first" || key60 === "intermediate" || key60 === "change-position")) {
-                  const err1074 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+              if (data402["length-offset"] !== void 0) {
+                let data406 = data402["length-offset"];
+                if (typeof data406 !== "string") {
+                  const err1074 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1074];
                   } else {
@@ -12915,11 +12913,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data406.by !== void 0) {
-                let data407 = data406.by;
-                if (typeof data407 !== "string") {
-                  const err1075 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data406 === "unchanged" || data406 === "active" || data406 === "cancelled")) {
+                  const err1075 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1075];
                   } else {
@@ -12927,42 +12922,44 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data407 === "machine-move" || data407 === "reference-return" || data407 === "clearance")) {
-                  const err1076 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err1076 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1076];
+              } else {
+                vErrors.push(err1076);
+              }
+              errors++;
+            }
+          }
+          if (data365.retract !== void 0) {
+            let data407 = data365.retract;
+            if (data407 && typeof data407 == "object" && !Array.isArray(data407)) {
+              for (const key60 in data407) {
+                if (!(key60 === "by" || key60 === "z" || key60 === "acts-on" || key60 === "cancel-length-first" || key60 === "intermediate" || key60 === "change-position")) {
+                  const err1077 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1076];
+                    vErrors = [err1077];
                   } else {
-                    vErrors.push(err1076);
+                    vErrors.push(err1077);
                   }
                   errors++;
                 }
               }
-              if (data406.z !== void 0) {
-                let data408 = data406.z;
-                const _errs1262 = errors;
-                let valid332 = false;
-                const _errs1263 = errors;
-                if (typeof data408 == "number" && isFinite(data408)) {
-                  if (data408 > 1e6 || isNaN(data408)) {
-                    const err1077 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1077];
-                    } else {
-                      vErrors.push(err1077);
-                    }
-                    errors++;
+              if (data407.by !== void 0) {
+                let data408 = data407.by;
+                if (typeof data408 !== "string") {
+                  const err1078 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1078];
+                  } else {
+                    vErrors.push(err1078);
                   }
-                  if (data408 < -1e6 || isNaN(data408)) {
-                    const err1078 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1078];
-                    } else {
-                      vErrors.push(err1078);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1079 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  errors++;
+                }
+                if (!(data408 === "machine-move" || data408 === "reference-return" || data408 === "clearance")) {
+                  const err1079 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1079];
                   } else {
@@ -12970,12 +12967,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid49 = _errs1263 === errors;
-                valid332 = valid332 || _valid49;
+              }
+              if (data407.z !== void 0) {
+                let data409 = data407.z;
+                const _errs1264 = errors;
+                let valid332 = false;
                 const _errs1265 = errors;
-                if (typeof data408 === "string") {
-                  if (!pattern25.test(data408)) {
-                    const err1080 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data409 == "number" && isFinite(data409)) {
+                  if (data409 > 1e6 || isNaN(data409)) {
+                    const err1080 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1080];
                     } else {
@@ -12983,49 +12983,39 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1081 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1081];
-                  } else {
-                    vErrors.push(err1081);
+                  if (data409 < -1e6 || isNaN(data409)) {
+                    const err1081 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1081];
+                    } else {
+                      vErrors.push(err1081);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid49 = _errs1265 === errors;
-                valid332 = valid332 || _valid49;
-                if (!valid332) {
-                  const err1082 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1082 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1082];
                   } else {
                     vErrors.push(err1082);
                   }
                   errors++;
-                } else {
-                  errors = _errs1262;
-                  if (vErrors !== null) {
-                    if (_errs1262) {
-                      vErrors.length = _errs1262;
+                }
+                var _valid49 = _errs1265 === errors;
+                valid332 = valid332 || _valid49;
+                const _errs1267 = errors;
+                if (typeof data409 === "string") {
+                  if (!pattern25.test(data409)) {
+                    const err1083 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1083];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1083);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data406["acts-on"] !== void 0) {
-                let data409 = data406["acts-on"];
-                if (typeof data409 !== "string") {
-                  const err1083 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1083];
-                  } else {
-                    vErrors.push(err1083);
-                  }
-                  errors++;
-                }
-                if (!(data409 === "spindle-nose" || data409 === "tool-tip")) {
-                  const err1084 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err1084 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1084];
                   } else {
@@ -13033,20 +13023,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data406["cancel-length-first"] !== void 0) {
-                let data410 = data406["cancel-length-first"];
-                if (typeof data410 !== "string") {
-                  const err1085 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                var _valid49 = _errs1267 === errors;
+                valid332 = valid332 || _valid49;
+                if (!valid332) {
+                  const err1085 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1085];
                   } else {
                     vErrors.push(err1085);
                   }
                   errors++;
+                } else {
+                  errors = _errs1264;
+                  if (vErrors !== null) {
+                    if (_errs1264) {
+                      vErrors.length = _errs1264;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                if (!(data410 === "yes" || data410 === "no")) {
-                  const err1086 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data407["acts-on"] !== void 0) {
+                let data410 = data407["acts-on"];
+                if (typeof data410 !== "string") {
+                  const err1086 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1086];
                   } else {
@@ -13054,11 +13055,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data406.intermediate !== void 0) {
-                let data411 = data406.intermediate;
-                if (typeof data411 !== "string") {
-                  const err1087 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data410 === "spindle-nose" || data410 === "tool-tip")) {
+                  const err1087 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1087];
                   } else {
@@ -13066,8 +13064,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data411 === "none" || data411 === "incremental-zero")) {
-                  const err1088 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data407["cancel-length-first"] !== void 0) {
+                let data411 = data407["cancel-length-first"];
+                if (typeof data411 !== "string") {
+                  const err1088 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1088];
                   } else {
@@ -13075,29 +13076,20 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data406["change-position"] !== void 0) {
-                if (!validate29(data406["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data406, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+                if (!(data411 === "yes" || data411 === "no")) {
+                  const err1089 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1089];
+                  } else {
+                    vErrors.push(err1089);
+                  }
+                  errors++;
                 }
               }
-            } else {
-              const err1089 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1089];
-              } else {
-                vErrors.push(err1089);
-              }
-              errors++;
-            }
-          }
-          if (data364["length-offset"] !== void 0) {
-            let data413 = data364["length-offset"];
-            if (data413 && typeof data413 == "object" && !Array.isArray(data413)) {
-              for (const key61 in data413) {
-                if (!(key61 === "form" || key61 === "select-moves" || key61 === "cancel-moves")) {
-                  const err1090 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+              if (data407.intermediate !== void 0) {
+                let data412 = data407.intermediate;
+                if (typeof data412 !== "string") {
+                  const err1090 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1090];
                   } else {
@@ -13105,11 +13097,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data413.form !== void 0) {
-                let data414 = data413.form;
-                if (typeof data414 !== "string") {
-                  const err1091 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data412 === "none" || data412 === "incremental-zero")) {
+                  const err1091 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1091];
                   } else {
@@ -13117,20 +13106,29 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data414 === "with-first-z" || data414 === "own-block" || data414 === "in-tool-word" || data414 === "none")) {
-                  const err1092 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1092];
-                  } else {
-                    vErrors.push(err1092);
-                  }
-                  errors++;
+              }
+              if (data407["change-position"] !== void 0) {
+                if (!validate29(data407["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data407, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
               }
-              if (data413["select-moves"] !== void 0) {
-                let data415 = data413["select-moves"];
-                if (typeof data415 !== "string") {
-                  const err1093 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err1092 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1092];
+              } else {
+                vErrors.push(err1092);
+              }
+              errors++;
+            }
+          }
+          if (data365["length-offset"] !== void 0) {
+            let data414 = data365["length-offset"];
+            if (data414 && typeof data414 == "object" && !Array.isArray(data414)) {
+              for (const key61 in data414) {
+                if (!(key61 === "form" || key61 === "select-moves" || key61 === "cancel-moves")) {
+                  const err1093 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1093];
                   } else {
@@ -13138,8 +13136,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data415 === "yes" || data415 === "no")) {
-                  const err1094 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data414.form !== void 0) {
+                let data415 = data414.form;
+                if (typeof data415 !== "string") {
+                  const err1094 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1094];
                   } else {
@@ -13147,11 +13148,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data413["cancel-moves"] !== void 0) {
-                let data416 = data413["cancel-moves"];
-                if (typeof data416 !== "string") {
-                  const err1095 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data415 === "with-first-z" || data415 === "own-block" || data415 === "in-tool-word" || data415 === "none")) {
+                  const err1095 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1095];
                   } else {
@@ -13159,8 +13157,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data416 === "yes" || data416 === "no")) {
-                  const err1096 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data414["select-moves"] !== void 0) {
+                let data416 = data414["select-moves"];
+                if (typeof data416 !== "string") {
+                  const err1096 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1096];
                   } else {
@@ -13168,45 +13169,39 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data416 === "yes" || data416 === "no")) {
+                  const err1097 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1097];
+                  } else {
+                    vErrors.push(err1097);
+                  }
+                  errors++;
+                }
+              }
+              if (data414["cancel-moves"] !== void 0) {
+                let data417 = data414["cancel-moves"];
+                if (typeof data417 !== "string") {
+                  const err1098 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1098];
+                  } else {
+                    vErrors.push(err1098);
+                  }
+                  errors++;
+                }
+                if (!(data417 === "yes" || data417 === "no")) {
+                  const err1099 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1099];
+                  } else {
+                    vErrors.push(err1099);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err1097 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1097];
-              } else {
-                vErrors.push(err1097);
-              }
-              errors++;
-            }
-          }
-          if (data364.lengths !== void 0) {
-            let data417 = data364.lengths;
-            if (typeof data417 !== "string") {
-              const err1098 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1098];
-              } else {
-                vErrors.push(err1098);
-              }
-              errors++;
-            }
-            if (!(data417 === "table" || data417 === "measured" || data417 === "operator")) {
-              const err1099 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err1099];
-              } else {
-                vErrors.push(err1099);
-              }
-              errors++;
-            }
-          }
-          if (data364.drawbar !== void 0) {
-            let data418 = data364.drawbar;
-            const _errs1289 = errors;
-            let valid337 = false;
-            const _errs1290 = errors;
-            if (typeof data418 !== "string") {
-              const err1100 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1100 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1100];
               } else {
@@ -13214,8 +13209,11 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data418) {
-              const err1101 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          }
+          if (data365.lengths !== void 0) {
+            let data418 = data365.lengths;
+            if (typeof data418 !== "string") {
+              const err1101 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1101];
               } else {
@@ -13223,46 +13221,46 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid50 = _errs1290 === errors;
-            valid337 = valid337 || _valid50;
+            if (!(data418 === "table" || data418 === "measured" || data418 === "operator")) {
+              const err1102 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err1102];
+              } else {
+                vErrors.push(err1102);
+              }
+              errors++;
+            }
+          }
+          if (data365.drawbar !== void 0) {
+            let data419 = data365.drawbar;
+            const _errs1291 = errors;
+            let valid337 = false;
             const _errs1292 = errors;
-            if (data418 && typeof data418 == "object" && !Array.isArray(data418)) {
-              for (const key62 in data418) {
+            if (typeof data419 !== "string") {
+              const err1103 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1103];
+              } else {
+                vErrors.push(err1103);
+              }
+              errors++;
+            }
+            if ("none" !== data419) {
+              const err1104 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1104];
+              } else {
+                vErrors.push(err1104);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1292 === errors;
+            valid337 = valid337 || _valid50;
+            const _errs1294 = errors;
+            if (data419 && typeof data419 == "object" && !Array.isArray(data419)) {
+              for (const key62 in data419) {
                 if (!(key62 === "travels" || key62 === "taper-air")) {
-                  const err1102 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1102];
-                  } else {
-                    vErrors.push(err1102);
-                  }
-                  errors++;
-                }
-              }
-              if (data418.travels !== void 0) {
-                let data419 = data418.travels;
-                if (typeof data419 !== "string") {
-                  const err1103 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1103];
-                  } else {
-                    vErrors.push(err1103);
-                  }
-                  errors++;
-                }
-                if (!(data419 === "clamped" || data419 === "released")) {
-                  const err1104 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1104];
-                  } else {
-                    vErrors.push(err1104);
-                  }
-                  errors++;
-                }
-              }
-              if (data418["taper-air"] !== void 0) {
-                let data420 = data418["taper-air"];
-                if (typeof data420 !== "string") {
-                  const err1105 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1105 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1105];
                   } else {
@@ -13270,8 +13268,11 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data420 === "yes" || data420 === "no")) {
-                  const err1106 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data419.travels !== void 0) {
+                let data420 = data419.travels;
+                if (typeof data420 !== "string") {
+                  const err1106 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1106];
                   } else {
@@ -13279,53 +13280,39 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-            } else {
-              const err1107 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1107];
-              } else {
-                vErrors.push(err1107);
-              }
-              errors++;
-            }
-            var _valid50 = _errs1292 === errors;
-            valid337 = valid337 || _valid50;
-            if (!valid337) {
-              const err1108 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1108];
-              } else {
-                vErrors.push(err1108);
-              }
-              errors++;
-            } else {
-              errors = _errs1289;
-              if (vErrors !== null) {
-                if (_errs1289) {
-                  vErrors.length = _errs1289;
-                } else {
-                  vErrors = null;
+                if (!(data420 === "clamped" || data420 === "released")) {
+                  const err1107 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1107];
+                  } else {
+                    vErrors.push(err1107);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data364.rack !== void 0) {
-            let data421 = data364.rack;
-            const _errs1301 = errors;
-            let valid340 = false;
-            const _errs1302 = errors;
-            if (typeof data421 !== "string") {
-              const err1109 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1109];
-              } else {
-                vErrors.push(err1109);
+              if (data419["taper-air"] !== void 0) {
+                let data421 = data419["taper-air"];
+                if (typeof data421 !== "string") {
+                  const err1108 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1108];
+                  } else {
+                    vErrors.push(err1108);
+                  }
+                  errors++;
+                }
+                if (!(data421 === "yes" || data421 === "no")) {
+                  const err1109 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1109];
+                  } else {
+                    vErrors.push(err1109);
+                  }
+                  errors++;
+                }
               }
-              errors++;
-            }
-            if ("none" !== data421) {
-              const err1110 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            } else {
+              const err1110 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1110];
               } else {
@@ -13333,68 +13320,78 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid51 = _errs1302 === errors;
-            valid340 = valid340 || _valid51;
-            const _errs1304 = errors;
-            if (data421 && typeof data421 == "object" && !Array.isArray(data421)) {
-              for (const key63 in data421) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key63)) {
-                  const err1111 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1111];
-                  } else {
-                    vErrors.push(err1111);
-                  }
-                  errors++;
-                }
+            var _valid50 = _errs1294 === errors;
+            valid337 = valid337 || _valid50;
+            if (!valid337) {
+              const err1111 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1111];
+              } else {
+                vErrors.push(err1111);
               }
-              if (data421.style !== void 0) {
-                let data422 = data421.style;
-                if (typeof data422 !== "string") {
-                  const err1112 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1112];
-                  } else {
-                    vErrors.push(err1112);
-                  }
-                  errors++;
-                }
-                if (!(data422 === "drop-in" || data422 === "slide-in")) {
-                  const err1113 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
-                  if (vErrors === null) {
-                    vErrors = [err1113];
-                  } else {
-                    vErrors.push(err1113);
-                  }
-                  errors++;
-                }
-              }
-              if (data421["clear-z"] !== void 0) {
-                let data423 = data421["clear-z"];
-                const _errs1311 = errors;
-                let valid343 = false;
-                const _errs1312 = errors;
-                if (typeof data423 == "number" && isFinite(data423)) {
-                  if (data423 > 1e6 || isNaN(data423)) {
-                    const err1114 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1114];
-                    } else {
-                      vErrors.push(err1114);
-                    }
-                    errors++;
-                  }
-                  if (data423 < -1e6 || isNaN(data423)) {
-                    const err1115 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1115];
-                    } else {
-                      vErrors.push(err1115);
-                    }
-                    errors++;
-                  }
+              errors++;
+            } else {
+              errors = _errs1291;
+              if (vErrors !== null) {
+                if (_errs1291) {
+                  vErrors.length = _errs1291;
                 } else {
-                  const err1116 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data365.rack !== void 0) {
+            let data422 = data365.rack;
+            const _errs1303 = errors;
+            let valid340 = false;
+            const _errs1304 = errors;
+            if (typeof data422 !== "string") {
+              const err1112 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1112];
+              } else {
+                vErrors.push(err1112);
+              }
+              errors++;
+            }
+            if ("none" !== data422) {
+              const err1113 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1113];
+              } else {
+                vErrors.push(err1113);
+              }
+              errors++;
+            }
+            var _valid51 = _errs1304 === errors;
+            valid340 = valid340 || _valid51;
+            const _errs1306 = errors;
+            if (data422 && typeof data422 == "object" && !Array.isArray(data422)) {
+              for (const key63 in data422) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key63)) {
+                  const err1114 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1114];
+                  } else {
+                    vErrors.push(err1114);
+                  }
+                  errors++;
+                }
+              }
+              if (data422.style !== void 0) {
+                let data423 = data422.style;
+                if (typeof data423 !== "string") {
+                  const err1115 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1115];
+                  } else {
+                    vErrors.push(err1115);
+                  }
+                  errors++;
+                }
+                if (!(data423 === "drop-in" || data423 === "slide-in")) {
+                  const err1116 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1116];
                   } else {
@@ -13402,12 +13399,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid52 = _errs1312 === errors;
-                valid343 = valid343 || _valid52;
+              }
+              if (data422["clear-z"] !== void 0) {
+                let data424 = data422["clear-z"];
+                const _errs1313 = errors;
+                let valid343 = false;
                 const _errs1314 = errors;
-                if (typeof data423 === "string") {
-                  if (!pattern25.test(data423)) {
-                    const err1117 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data424 == "number" && isFinite(data424)) {
+                  if (data424 > 1e6 || isNaN(data424)) {
+                    const err1117 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1117];
                     } else {
@@ -13415,44 +13415,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1118 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1118];
-                  } else {
-                    vErrors.push(err1118);
+                  if (data424 < -1e6 || isNaN(data424)) {
+                    const err1118 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1118];
+                    } else {
+                      vErrors.push(err1118);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid52 = _errs1314 === errors;
-                valid343 = valid343 || _valid52;
-                if (!valid343) {
-                  const err1119 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1119 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1119];
                   } else {
                     vErrors.push(err1119);
                   }
                   errors++;
-                } else {
-                  errors = _errs1311;
-                  if (vErrors !== null) {
-                    if (_errs1311) {
-                      vErrors.length = _errs1311;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data421["pocket-z"] !== void 0) {
-                let data424 = data421["pocket-z"];
-                const _errs1318 = errors;
-                let valid345 = false;
-                const _errs1319 = errors;
-                if (typeof data424 == "number" && isFinite(data424)) {
-                  if (data424 > 1e6 || isNaN(data424)) {
-                    const err1120 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                var _valid52 = _errs1314 === errors;
+                valid343 = valid343 || _valid52;
+                const _errs1316 = errors;
+                if (typeof data424 === "string") {
+                  if (!pattern25.test(data424)) {
+                    const err1120 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err1120];
                     } else {
@@ -13460,30 +13446,44 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data424 < -1e6 || isNaN(data424)) {
-                    const err1121 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1121];
-                    } else {
-                      vErrors.push(err1121);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1122 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1121 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1121];
+                  } else {
+                    vErrors.push(err1121);
+                  }
+                  errors++;
+                }
+                var _valid52 = _errs1316 === errors;
+                valid343 = valid343 || _valid52;
+                if (!valid343) {
+                  const err1122 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1122];
                   } else {
                     vErrors.push(err1122);
                   }
                   errors++;
+                } else {
+                  errors = _errs1313;
+                  if (vErrors !== null) {
+                    if (_errs1313) {
+                      vErrors.length = _errs1313;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                var _valid53 = _errs1319 === errors;
-                valid345 = valid345 || _valid53;
+              }
+              if (data422["pocket-z"] !== void 0) {
+                let data425 = data422["pocket-z"];
+                const _errs1320 = errors;
+                let valid345 = false;
                 const _errs1321 = errors;
-                if (typeof data424 === "string") {
-                  if (!pattern25.test(data424)) {
-                    const err1123 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data425 == "number" && isFinite(data425)) {
+                  if (data425 > 1e6 || isNaN(data425)) {
+                    const err1123 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1123];
                     } else {
@@ -13491,44 +13491,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1124 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1124];
-                  } else {
-                    vErrors.push(err1124);
+                  if (data425 < -1e6 || isNaN(data425)) {
+                    const err1124 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1124];
+                    } else {
+                      vErrors.push(err1124);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid53 = _errs1321 === errors;
-                valid345 = valid345 || _valid53;
-                if (!valid345) {
-                  const err1125 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1125 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1125];
                   } else {
                     vErrors.push(err1125);
                   }
                   errors++;
-                } else {
-                  errors = _errs1318;
-                  if (vErrors !== null) {
-                    if (_errs1318) {
-                      vErrors.length = _errs1318;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data421["descend-from"] !== void 0) {
-                let data425 = data421["descend-from"];
-                const _errs1325 = errors;
-                let valid347 = false;
-                const _errs1326 = errors;
-                if (typeof data425 == "number" && isFinite(data425)) {
-                  if (data425 > 1e6 || isNaN(data425)) {
-                    const err1126 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                var _valid53 = _errs1321 === errors;
+                valid345 = valid345 || _valid53;
+                const _errs1323 = errors;
+                if (typeof data425 === "string") {
+                  if (!pattern25.test(data425)) {
+                    const err1126 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err1126];
                     } else {
@@ -13536,30 +13522,44 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data425 < -1e6 || isNaN(data425)) {
-                    const err1127 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1127];
-                    } else {
-                      vErrors.push(err1127);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1128 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1127 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1127];
+                  } else {
+                    vErrors.push(err1127);
+                  }
+                  errors++;
+                }
+                var _valid53 = _errs1323 === errors;
+                valid345 = valid345 || _valid53;
+                if (!valid345) {
+                  const err1128 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1128];
                   } else {
                     vErrors.push(err1128);
                   }
                   errors++;
+                } else {
+                  errors = _errs1320;
+                  if (vErrors !== null) {
+                    if (_errs1320) {
+                      vErrors.length = _errs1320;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                var _valid54 = _errs1326 === errors;
-                valid347 = valid347 || _valid54;
+              }
+              if (data422["descend-from"] !== void 0) {
+                let data426 = data422["descend-from"];
+                const _errs1327 = errors;
+                let valid347 = false;
                 const _errs1328 = errors;
-                if (typeof data425 === "string") {
-                  if (!pattern25.test(data425)) {
-                    const err1129 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data426 == "number" && isFinite(data426)) {
+                  if (data426 > 1e6 || isNaN(data426)) {
+                    const err1129 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1129];
                     } else {
@@ -13567,44 +13567,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1130 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1130];
-                  } else {
-                    vErrors.push(err1130);
+                  if (data426 < -1e6 || isNaN(data426)) {
+                    const err1130 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1130];
+                    } else {
+                      vErrors.push(err1130);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid54 = _errs1328 === errors;
-                valid347 = valid347 || _valid54;
-                if (!valid347) {
-                  const err1131 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1131 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1131];
                   } else {
                     vErrors.push(err1131);
                   }
                   errors++;
-                } else {
-                  errors = _errs1325;
-                  if (vErrors !== null) {
-                    if (_errs1325) {
-                      vErrors.length = _errs1325;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data421["descend-feed"] !== void 0) {
-                let data426 = data421["descend-feed"];
-                const _errs1332 = errors;
-                let valid349 = false;
-                const _errs1333 = errors;
-                if (typeof data426 == "number" && isFinite(data426)) {
-                  if (data426 > 1e6 || isNaN(data426)) {
-                    const err1132 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                var _valid54 = _errs1328 === errors;
+                valid347 = valid347 || _valid54;
+                const _errs1330 = errors;
+                if (typeof data426 === "string") {
+                  if (!pattern25.test(data426)) {
+                    const err1132 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err1132];
                     } else {
@@ -13612,30 +13598,44 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data426 <= 0 || isNaN(data426)) {
-                    const err1133 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1133];
-                    } else {
-                      vErrors.push(err1133);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1134 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1133 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1133];
+                  } else {
+                    vErrors.push(err1133);
+                  }
+                  errors++;
+                }
+                var _valid54 = _errs1330 === errors;
+                valid347 = valid347 || _valid54;
+                if (!valid347) {
+                  const err1134 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1134];
                   } else {
                     vErrors.push(err1134);
                   }
                   errors++;
+                } else {
+                  errors = _errs1327;
+                  if (vErrors !== null) {
+                    if (_errs1327) {
+                      vErrors.length = _errs1327;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                var _valid55 = _errs1333 === errors;
-                valid349 = valid349 || _valid55;
+              }
+              if (data422["descend-feed"] !== void 0) {
+                let data427 = data422["descend-feed"];
+                const _errs1334 = errors;
+                let valid349 = false;
                 const _errs1335 = errors;
-                if (typeof data426 === "string") {
-                  if (!pattern9.test(data426)) {
-                    const err1135 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data427 == "number" && isFinite(data427)) {
+                  if (data427 > 1e6 || isNaN(data427)) {
+                    const err1135 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1135];
                     } else {
@@ -13643,137 +13643,130 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1136 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1136];
-                  } else {
-                    vErrors.push(err1136);
+                  if (data427 <= 0 || isNaN(data427)) {
+                    const err1136 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1136];
+                    } else {
+                      vErrors.push(err1136);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid55 = _errs1335 === errors;
-                valid349 = valid349 || _valid55;
-                if (!valid349) {
-                  const err1137 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1137 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1137];
                   } else {
                     vErrors.push(err1137);
                   }
                   errors++;
+                }
+                var _valid55 = _errs1335 === errors;
+                valid349 = valid349 || _valid55;
+                const _errs1337 = errors;
+                if (typeof data427 === "string") {
+                  if (!pattern9.test(data427)) {
+                    const err1138 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1138];
+                    } else {
+                      vErrors.push(err1138);
+                    }
+                    errors++;
+                  }
                 } else {
-                  errors = _errs1332;
+                  const err1139 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1139];
+                  } else {
+                    vErrors.push(err1139);
+                  }
+                  errors++;
+                }
+                var _valid55 = _errs1337 === errors;
+                valid349 = valid349 || _valid55;
+                if (!valid349) {
+                  const err1140 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1140];
+                  } else {
+                    vErrors.push(err1140);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1334;
                   if (vErrors !== null) {
-                    if (_errs1332) {
-                      vErrors.length = _errs1332;
+                    if (_errs1334) {
+                      vErrors.length = _errs1334;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data421.pockets !== void 0) {
-                let data427 = data421.pockets;
-                const _errs1338 = errors;
+              if (data422.pockets !== void 0) {
+                let data428 = data422.pockets;
+                const _errs1340 = errors;
                 let valid350 = false;
-                const _errs1339 = errors;
-                if (data427 && typeof data427 == "object" && !Array.isArray(data427)) {
-                  for (const key64 in data427) {
+                const _errs1341 = errors;
+                if (data428 && typeof data428 == "object" && !Array.isArray(data428)) {
+                  for (const key64 in data428) {
                     if (!(key64 === "first" || key64 === "pitch" || key64 === "count")) {
-                      const err1138 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
+                      const err1141 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1138];
+                        vErrors = [err1141];
                       } else {
-                        vErrors.push(err1138);
+                        vErrors.push(err1141);
                       }
                       errors++;
                     }
                   }
-                  if (data427.first !== void 0) {
-                    if (!validate31(data427.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data427, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                  if (data428.first !== void 0) {
+                    if (!validate31(data428.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data428, parentDataProperty: "first", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data427.pitch !== void 0) {
-                    if (!validate31(data427.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data427, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                  if (data428.pitch !== void 0) {
+                    if (!validate31(data428.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data428, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data427.count !== void 0) {
-                    let data430 = data427.count;
-                    if (!(typeof data430 == "number" && (!(data430 % 1) && !isNaN(data430)) && isFinite(data430))) {
-                      const err1139 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (data428.count !== void 0) {
+                    let data431 = data428.count;
+                    if (!(typeof data431 == "number" && (!(data431 % 1) && !isNaN(data431)) && isFinite(data431))) {
+                      const err1142 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                       if (vErrors === null) {
-                        vErrors = [err1139];
+                        vErrors = [err1142];
                       } else {
-                        vErrors.push(err1139);
+                        vErrors.push(err1142);
                       }
                       errors++;
                     }
-                    if (typeof data430 == "number" && isFinite(data430)) {
-                      if (data430 > 200 || isNaN(data430)) {
-                        const err1140 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                    if (typeof data431 == "number" && isFinite(data431)) {
+                      if (data431 > 200 || isNaN(data431)) {
+                        const err1143 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
                         if (vErrors === null) {
-                          vErrors = [err1140];
+                          vErrors = [err1143];
                         } else {
-                          vErrors.push(err1140);
+                          vErrors.push(err1143);
                         }
                         errors++;
                       }
-                      if (data430 < 1 || isNaN(data430)) {
-                        const err1141 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                      if (data431 < 1 || isNaN(data431)) {
+                        const err1144 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
                         if (vErrors === null) {
-                          vErrors = [err1141];
+                          vErrors = [err1144];
                         } else {
-                          vErrors.push(err1141);
+                          vErrors.push(err1144);
                         }
                         errors++;
                       }
                     }
                   }
                 } else {
-                  const err1142 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1142];
-                  } else {
-                    vErrors.push(err1142);
-                  }
-                  errors++;
-                }
-                var _valid56 = _errs1339 === errors;
-                valid350 = valid350 || _valid56;
-                const _errs1346 = errors;
-                if (Array.isArray(data427)) {
-                  if (data427.length > 200) {
-                    const err1143 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
-                    if (vErrors === null) {
-                      vErrors = [err1143];
-                    } else {
-                      vErrors.push(err1143);
-                    }
-                    errors++;
-                  }
-                  if (data427.length < 1) {
-                    const err1144 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err1144];
-                    } else {
-                      vErrors.push(err1144);
-                    }
-                    errors++;
-                  }
-                  const len13 = data427.length;
-                  for (let i15 = 0; i15 < len13; i15++) {
-                    if (!validate31(data427[i15], { instancePath: instancePath + "/machine/rack/pockets/" + i15, parentData: data427, parentDataProperty: i15, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                } else {
-                  const err1145 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err1145 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1145];
                   } else {
@@ -13781,55 +13774,37 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid56 = _errs1346 === errors;
+                var _valid56 = _errs1341 === errors;
                 valid350 = valid350 || _valid56;
-                if (!valid350) {
-                  const err1146 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1146];
-                  } else {
-                    vErrors.push(err1146);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1338;
-                  if (vErrors !== null) {
-                    if (_errs1338) {
-                      vErrors.length = _errs1338;
+                const _errs1348 = errors;
+                if (Array.isArray(data428)) {
+                  if (data428.length > 200) {
+                    const err1146 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err1146];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1146);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data421.zone !== void 0) {
-                let data432 = data421.zone;
-                if (data432 && typeof data432 == "object" && !Array.isArray(data432)) {
-                  for (const key65 in data432) {
-                    if (!(key65 === "min" || key65 === "max")) {
-                      const err1147 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1147];
-                      } else {
-                        vErrors.push(err1147);
-                      }
-                      errors++;
+                  if (data428.length < 1) {
+                    const err1147 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err1147];
+                    } else {
+                      vErrors.push(err1147);
                     }
+                    errors++;
                   }
-                  if (data432.min !== void 0) {
-                    if (!validate29(data432.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data432, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data432.max !== void 0) {
-                    if (!validate29(data432.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data432, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  const len13 = data428.length;
+                  for (let i15 = 0; i15 < len13; i15++) {
+                    if (!validate31(data428[i15], { instancePath: instancePath + "/machine/rack/pockets/" + i15, parentData: data428, parentDataProperty: i15, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1148 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1148 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err1148];
                   } else {
@@ -13837,25 +13812,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data421.slide !== void 0) {
-                let data435 = data421.slide;
-                if (data435 && typeof data435 == "object" && !Array.isArray(data435)) {
-                  for (const key66 in data435) {
-                    if (!(key66 === "direction" || key66 === "distance" || key66 === "feed")) {
-                      const err1149 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1149];
-                      } else {
-                        vErrors.push(err1149);
-                      }
-                      errors++;
+                var _valid56 = _errs1348 === errors;
+                valid350 = valid350 || _valid56;
+                if (!valid350) {
+                  const err1149 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1149];
+                  } else {
+                    vErrors.push(err1149);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1340;
+                  if (vErrors !== null) {
+                    if (_errs1340) {
+                      vErrors.length = _errs1340;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data435.direction !== void 0) {
-                    let data436 = data435.direction;
-                    if (typeof data436 !== "string") {
-                      const err1150 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                }
+              }
+              if (data422.zone !== void 0) {
+                let data433 = data422.zone;
+                if (data433 && typeof data433 == "object" && !Array.isArray(data433)) {
+                  for (const key65 in data433) {
+                    if (!(key65 === "min" || key65 === "max")) {
+                      const err1150 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err1150];
                       } else {
@@ -13863,42 +13846,56 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    if (!(data436 === "+x" || data436 === "-x" || data436 === "+y" || data436 === "-y")) {
-                      const err1151 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data433.min !== void 0) {
+                    if (!validate29(data433.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data433, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data433.max !== void 0) {
+                    if (!validate29(data433.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data433, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1151 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1151];
+                  } else {
+                    vErrors.push(err1151);
+                  }
+                  errors++;
+                }
+              }
+              if (data422.slide !== void 0) {
+                let data436 = data422.slide;
+                if (data436 && typeof data436 == "object" && !Array.isArray(data436)) {
+                  for (const key66 in data436) {
+                    if (!(key66 === "direction" || key66 === "distance" || key66 === "feed")) {
+                      const err1152 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1151];
+                        vErrors = [err1152];
                       } else {
-                        vErrors.push(err1151);
+                        vErrors.push(err1152);
                       }
                       errors++;
                     }
                   }
-                  if (data435.distance !== void 0) {
-                    let data437 = data435.distance;
-                    const _errs1361 = errors;
-                    let valid357 = false;
-                    const _errs1362 = errors;
-                    if (typeof data437 == "number" && isFinite(data437)) {
-                      if (data437 > 1e6 || isNaN(data437)) {
-                        const err1152 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err1152];
-                        } else {
-                          vErrors.push(err1152);
-                        }
-                        errors++;
+                  if (data436.direction !== void 0) {
+                    let data437 = data436.direction;
+                    if (typeof data437 !== "string") {
+                      const err1153 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1153];
+                      } else {
+                        vErrors.push(err1153);
                       }
-                      if (data437 < -1e6 || isNaN(data437)) {
-                        const err1153 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err1153];
-                        } else {
-                          vErrors.push(err1153);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err1154 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      errors++;
+                    }
+                    if (!(data437 === "+x" || data437 === "-x" || data437 === "+y" || data437 === "-y")) {
+                      const err1154 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
                       if (vErrors === null) {
                         vErrors = [err1154];
                       } else {
@@ -13906,12 +13903,15 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid57 = _errs1362 === errors;
-                    valid357 = valid357 || _valid57;
+                  }
+                  if (data436.distance !== void 0) {
+                    let data438 = data436.distance;
+                    const _errs1363 = errors;
+                    let valid357 = false;
                     const _errs1364 = errors;
-                    if (typeof data437 === "string") {
-                      if (!pattern25.test(data437)) {
-                        const err1155 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (typeof data438 == "number" && isFinite(data438)) {
+                      if (data438 > 1e6 || isNaN(data438)) {
+                        const err1155 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err1155];
                         } else {
@@ -13919,44 +13919,30 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err1156 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1156];
-                      } else {
-                        vErrors.push(err1156);
+                      if (data438 < -1e6 || isNaN(data438)) {
+                        const err1156 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1156];
+                        } else {
+                          vErrors.push(err1156);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                    var _valid57 = _errs1364 === errors;
-                    valid357 = valid357 || _valid57;
-                    if (!valid357) {
-                      const err1157 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    } else {
+                      const err1157 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err1157];
                       } else {
                         vErrors.push(err1157);
                       }
                       errors++;
-                    } else {
-                      errors = _errs1361;
-                      if (vErrors !== null) {
-                        if (_errs1361) {
-                          vErrors.length = _errs1361;
-                        } else {
-                          vErrors = null;
-                        }
-                      }
                     }
-                  }
-                  if (data435.feed !== void 0) {
-                    let data438 = data435.feed;
-                    const _errs1368 = errors;
-                    let valid359 = false;
-                    const _errs1369 = errors;
-                    if (typeof data438 == "number" && isFinite(data438)) {
-                      if (data438 > 1e6 || isNaN(data438)) {
-                        const err1158 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    var _valid57 = _errs1364 === errors;
+                    valid357 = valid357 || _valid57;
+                    const _errs1366 = errors;
+                    if (typeof data438 === "string") {
+                      if (!pattern25.test(data438)) {
+                        const err1158 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                         if (vErrors === null) {
                           vErrors = [err1158];
                         } else {
@@ -13964,30 +13950,44 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data438 <= 0 || isNaN(data438)) {
-                        const err1159 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err1159];
-                        } else {
-                          vErrors.push(err1159);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err1160 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err1159 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1159];
+                      } else {
+                        vErrors.push(err1159);
+                      }
+                      errors++;
+                    }
+                    var _valid57 = _errs1366 === errors;
+                    valid357 = valid357 || _valid57;
+                    if (!valid357) {
+                      const err1160 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                       if (vErrors === null) {
                         vErrors = [err1160];
                       } else {
                         vErrors.push(err1160);
                       }
                       errors++;
+                    } else {
+                      errors = _errs1363;
+                      if (vErrors !== null) {
+                        if (_errs1363) {
+                          vErrors.length = _errs1363;
+                        } else {
+                          vErrors = null;
+                        }
+                      }
                     }
-                    var _valid58 = _errs1369 === errors;
-                    valid359 = valid359 || _valid58;
+                  }
+                  if (data436.feed !== void 0) {
+                    let data439 = data436.feed;
+                    const _errs1370 = errors;
+                    let valid359 = false;
                     const _errs1371 = errors;
-                    if (typeof data438 === "string") {
-                      if (!pattern9.test(data438)) {
-                        const err1161 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (typeof data439 == "number" && isFinite(data439)) {
+                      if (data439 > 1e6 || isNaN(data439)) {
+                        const err1161 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
                           vErrors = [err1161];
                         } else {
@@ -13995,30 +13995,61 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                    } else {
-                      const err1162 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1162];
-                      } else {
-                        vErrors.push(err1162);
+                      if (data439 <= 0 || isNaN(data439)) {
+                        const err1162 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err1162];
+                        } else {
+                          vErrors.push(err1162);
+                        }
+                        errors++;
                       }
-                      errors++;
-                    }
-                    var _valid58 = _errs1371 === errors;
-                    valid359 = valid359 || _valid58;
-                    if (!valid359) {
-                      const err1163 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    } else {
+                      const err1163 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err1163];
                       } else {
                         vErrors.push(err1163);
                       }
                       errors++;
+                    }
+                    var _valid58 = _errs1371 === errors;
+                    valid359 = valid359 || _valid58;
+                    const _errs1373 = errors;
+                    if (typeof data439 === "string") {
+                      if (!pattern9.test(data439)) {
+                        const err1164 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err1164];
+                        } else {
+                          vErrors.push(err1164);
+                        }
+                        errors++;
+                      }
                     } else {
-                      errors = _errs1368;
+                      const err1165 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1165];
+                      } else {
+                        vErrors.push(err1165);
+                      }
+                      errors++;
+                    }
+                    var _valid58 = _errs1373 === errors;
+                    valid359 = valid359 || _valid58;
+                    if (!valid359) {
+                      const err1166 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err1166];
+                      } else {
+                        vErrors.push(err1166);
+                      }
+                      errors++;
+                    } else {
+                      errors = _errs1370;
                       if (vErrors !== null) {
-                        if (_errs1368) {
-                          vErrors.length = _errs1368;
+                        if (_errs1370) {
+                          vErrors.length = _errs1370;
                         } else {
                           vErrors = null;
                         }
@@ -14026,41 +14057,7 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err1164 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1164];
-                  } else {
-                    vErrors.push(err1164);
-                  }
-                  errors++;
-                }
-              }
-              if (data421.widest !== void 0) {
-                let data439 = data421.widest;
-                const _errs1375 = errors;
-                let valid361 = false;
-                const _errs1376 = errors;
-                if (typeof data439 == "number" && isFinite(data439)) {
-                  if (data439 > 1e6 || isNaN(data439)) {
-                    const err1165 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1165];
-                    } else {
-                      vErrors.push(err1165);
-                    }
-                    errors++;
-                  }
-                  if (data439 < 0 || isNaN(data439)) {
-                    const err1166 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1166];
-                    } else {
-                      vErrors.push(err1166);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1167 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1167 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1167];
                   } else {
@@ -14068,12 +14065,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid59 = _errs1376 === errors;
-                valid361 = valid361 || _valid59;
+              }
+              if (data422.widest !== void 0) {
+                let data440 = data422.widest;
+                const _errs1377 = errors;
+                let valid361 = false;
                 const _errs1378 = errors;
-                if (typeof data439 === "string") {
-                  if (!pattern23.test(data439)) {
-                    const err1168 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data440 == "number" && isFinite(data440)) {
+                  if (data440 > 1e6 || isNaN(data440)) {
+                    const err1168 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1168];
                     } else {
@@ -14081,44 +14081,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1169 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1169];
-                  } else {
-                    vErrors.push(err1169);
+                  if (data440 < 0 || isNaN(data440)) {
+                    const err1169 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1169];
+                    } else {
+                      vErrors.push(err1169);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid59 = _errs1378 === errors;
-                valid361 = valid361 || _valid59;
-                if (!valid361) {
-                  const err1170 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1170 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1170];
                   } else {
                     vErrors.push(err1170);
                   }
                   errors++;
-                } else {
-                  errors = _errs1375;
-                  if (vErrors !== null) {
-                    if (_errs1375) {
-                      vErrors.length = _errs1375;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data421.longest !== void 0) {
-                let data440 = data421.longest;
-                const _errs1382 = errors;
-                let valid363 = false;
-                const _errs1383 = errors;
-                if (typeof data440 == "number" && isFinite(data440)) {
-                  if (data440 > 1e6 || isNaN(data440)) {
-                    const err1171 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                var _valid59 = _errs1378 === errors;
+                valid361 = valid361 || _valid59;
+                const _errs1380 = errors;
+                if (typeof data440 === "string") {
+                  if (!pattern23.test(data440)) {
+                    const err1171 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
                     if (vErrors === null) {
                       vErrors = [err1171];
                     } else {
@@ -14126,30 +14112,44 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data440 < 0 || isNaN(data440)) {
-                    const err1172 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1172];
-                    } else {
-                      vErrors.push(err1172);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1173 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1172 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1172];
+                  } else {
+                    vErrors.push(err1172);
+                  }
+                  errors++;
+                }
+                var _valid59 = _errs1380 === errors;
+                valid361 = valid361 || _valid59;
+                if (!valid361) {
+                  const err1173 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1173];
                   } else {
                     vErrors.push(err1173);
                   }
                   errors++;
+                } else {
+                  errors = _errs1377;
+                  if (vErrors !== null) {
+                    if (_errs1377) {
+                      vErrors.length = _errs1377;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                var _valid60 = _errs1383 === errors;
-                valid363 = valid363 || _valid60;
+              }
+              if (data422.longest !== void 0) {
+                let data441 = data422.longest;
+                const _errs1384 = errors;
+                let valid363 = false;
                 const _errs1385 = errors;
-                if (typeof data440 === "string") {
-                  if (!pattern23.test(data440)) {
-                    const err1174 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                if (typeof data441 == "number" && isFinite(data441)) {
+                  if (data441 > 1e6 || isNaN(data441)) {
+                    const err1174 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1174];
                     } else {
@@ -14157,49 +14157,39 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1175 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1175];
-                  } else {
-                    vErrors.push(err1175);
+                  if (data441 < 0 || isNaN(data441)) {
+                    const err1175 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1175];
+                    } else {
+                      vErrors.push(err1175);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid60 = _errs1385 === errors;
-                valid363 = valid363 || _valid60;
-                if (!valid363) {
-                  const err1176 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1176 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1176];
                   } else {
                     vErrors.push(err1176);
                   }
                   errors++;
-                } else {
-                  errors = _errs1382;
-                  if (vErrors !== null) {
-                    if (_errs1382) {
-                      vErrors.length = _errs1382;
+                }
+                var _valid60 = _errs1385 === errors;
+                valid363 = valid363 || _valid60;
+                const _errs1387 = errors;
+                if (typeof data441 === "string") {
+                  if (!pattern23.test(data441)) {
+                    const err1177 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1177];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1177);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data421.cover !== void 0) {
-                let data441 = data421.cover;
-                if (typeof data441 !== "string") {
-                  const err1177 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1177];
-                  } else {
-                    vErrors.push(err1177);
-                  }
-                  errors++;
-                }
-                if (!(data441 === "yes" || data441 === "no")) {
-                  const err1178 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err1178 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1178];
                   } else {
@@ -14207,94 +14197,85 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data421["at-end"] !== void 0) {
-                let data442 = data421["at-end"];
-                if (data442 && typeof data442 == "object" && !Array.isArray(data442)) {
-                  for (const key67 in data442) {
-                    if (!(key67 === "tool")) {
-                      const err1179 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1179];
-                      } else {
-                        vErrors.push(err1179);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data442.tool !== void 0) {
-                    let data443 = data442.tool;
-                    if (typeof data443 !== "string") {
-                      const err1180 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1180];
-                      } else {
-                        vErrors.push(err1180);
-                      }
-                      errors++;
-                    }
-                    if (!(data443 === "return" || data443 === "keep")) {
-                      const err1181 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
-                      if (vErrors === null) {
-                        vErrors = [err1181];
-                      } else {
-                        vErrors.push(err1181);
-                      }
-                      errors++;
-                    }
-                  }
-                } else {
-                  const err1182 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                var _valid60 = _errs1387 === errors;
+                valid363 = valid363 || _valid60;
+                if (!valid363) {
+                  const err1179 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1182];
+                    vErrors = [err1179];
                   } else {
-                    vErrors.push(err1182);
+                    vErrors.push(err1179);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1384;
+                  if (vErrors !== null) {
+                    if (_errs1384) {
+                      vErrors.length = _errs1384;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data422.cover !== void 0) {
+                let data442 = data422.cover;
+                if (typeof data442 !== "string") {
+                  const err1180 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1180];
+                  } else {
+                    vErrors.push(err1180);
+                  }
+                  errors++;
+                }
+                if (!(data442 === "yes" || data442 === "no")) {
+                  const err1181 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1181];
+                  } else {
+                    vErrors.push(err1181);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err1183 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1183];
-              } else {
-                vErrors.push(err1183);
-              }
-              errors++;
-            }
-            var _valid51 = _errs1304 === errors;
-            valid340 = valid340 || _valid51;
-            if (!valid340) {
-              const err1184 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1184];
-              } else {
-                vErrors.push(err1184);
-              }
-              errors++;
-            } else {
-              errors = _errs1301;
-              if (vErrors !== null) {
-                if (_errs1301) {
-                  vErrors.length = _errs1301;
+              if (data422["at-end"] !== void 0) {
+                let data443 = data422["at-end"];
+                if (data443 && typeof data443 == "object" && !Array.isArray(data443)) {
+                  for (const key67 in data443) {
+                    if (!(key67 === "tool")) {
+                      const err1182 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
+                      if (vErrors === null) {
+                        vErrors = [err1182];
+                      } else {
+                        vErrors.push(err1182);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data443.tool !== void 0) {
+                    let data444 = data443.tool;
+                    if (typeof data444 !== "string") {
+                      const err1183 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1183];
+                      } else {
+                        vErrors.push(err1183);
+                      }
+                      errors++;
+                    }
+                    if (!(data444 === "return" || data444 === "keep")) {
+                      const err1184 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1184];
+                      } else {
+                        vErrors.push(err1184);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data364.park !== void 0) {
-            if (!validate31(data364.park, { instancePath: instancePath + "/machine/park", parentData: data364, parentDataProperty: "park", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-              errors = vErrors.length;
-            }
-          }
-          if (data364.outputs !== void 0) {
-            let data445 = data364.outputs;
-            if (data445 && typeof data445 == "object" && !Array.isArray(data445)) {
-              for (const key68 in data445) {
-                if (!pattern112.test(key68)) {
-                  const err1185 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  const err1185 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1185];
                   } else {
@@ -14303,57 +14284,75 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              for (const key69 in data445) {
+            } else {
+              const err1186 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1186];
+              } else {
+                vErrors.push(err1186);
+              }
+              errors++;
+            }
+            var _valid51 = _errs1306 === errors;
+            valid340 = valid340 || _valid51;
+            if (!valid340) {
+              const err1187 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1187];
+              } else {
+                vErrors.push(err1187);
+              }
+              errors++;
+            } else {
+              errors = _errs1303;
+              if (vErrors !== null) {
+                if (_errs1303) {
+                  vErrors.length = _errs1303;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data365.park !== void 0) {
+            if (!validate31(data365.park, { instancePath: instancePath + "/machine/park", parentData: data365, parentDataProperty: "park", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+              errors = vErrors.length;
+            }
+          }
+          if (data365.outputs !== void 0) {
+            let data446 = data365.outputs;
+            if (data446 && typeof data446 == "object" && !Array.isArray(data446)) {
+              for (const key68 in data446) {
+                if (!pattern112.test(key68)) {
+                  const err1188 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1188];
+                  } else {
+                    vErrors.push(err1188);
+                  }
+                  errors++;
+                }
+              }
+              for (const key69 in data446) {
                 if (pattern112.test(key69)) {
-                  let data446 = data445[key69];
-                  if (data446 && typeof data446 == "object" && !Array.isArray(data446)) {
-                    for (const key70 in data446) {
+                  let data447 = data446[key69];
+                  if (data447 && typeof data447 == "object" && !Array.isArray(data447)) {
+                    for (const key70 in data447) {
                       if (!(key70 === "number" || key70 === "during")) {
-                        const err1186 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+                        const err1189 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err1186];
+                          vErrors = [err1189];
                         } else {
-                          vErrors.push(err1186);
+                          vErrors.push(err1189);
                         }
                         errors++;
                       }
                     }
-                    if (data446.number !== void 0) {
-                      let data447 = data446.number;
-                      if (!(typeof data447 == "number" && (!(data447 % 1) && !isNaN(data447)) && isFinite(data447))) {
-                        const err1187 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                        if (vErrors === null) {
-                          vErrors = [err1187];
-                        } else {
-                          vErrors.push(err1187);
-                        }
-                        errors++;
-                      }
-                      if (typeof data447 == "number" && isFinite(data447)) {
-                        if (data447 > 9999 || isNaN(data447)) {
-                          const err1188 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                          if (vErrors === null) {
-                            vErrors = [err1188];
-                          } else {
-                            vErrors.push(err1188);
-                          }
-                          errors++;
-                        }
-                        if (data447 < 0 || isNaN(data447)) {
-                          const err1189 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                          if (vErrors === null) {
-                            vErrors = [err1189];
-                          } else {
-                            vErrors.push(err1189);
-                          }
-                          errors++;
-                        }
-                      }
-                    }
-                    if (data446.during !== void 0) {
-                      let data448 = data446.during;
-                      if (typeof data448 !== "string") {
-                        const err1190 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data447.number !== void 0) {
+                      let data448 = data447.number;
+                      if (!(typeof data448 == "number" && (!(data448 % 1) && !isNaN(data448)) && isFinite(data448))) {
+                        const err1190 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
                           vErrors = [err1190];
                         } else {
@@ -14361,135 +14360,136 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (!(data448 === "cutting" || data448 === "program")) {
-                        const err1191 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (typeof data448 == "number" && isFinite(data448)) {
+                        if (data448 > 9999 || isNaN(data448)) {
+                          const err1191 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                          if (vErrors === null) {
+                            vErrors = [err1191];
+                          } else {
+                            vErrors.push(err1191);
+                          }
+                          errors++;
+                        }
+                        if (data448 < 0 || isNaN(data448)) {
+                          const err1192 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                          if (vErrors === null) {
+                            vErrors = [err1192];
+                          } else {
+                            vErrors.push(err1192);
+                          }
+                          errors++;
+                        }
+                      }
+                    }
+                    if (data447.during !== void 0) {
+                      let data449 = data447.during;
+                      if (typeof data449 !== "string") {
+                        const err1193 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err1191];
+                          vErrors = [err1193];
                         } else {
-                          vErrors.push(err1191);
+                          vErrors.push(err1193);
+                        }
+                        errors++;
+                      }
+                      if (!(data449 === "cutting" || data449 === "program")) {
+                        const err1194 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                        if (vErrors === null) {
+                          vErrors = [err1194];
+                        } else {
+                          vErrors.push(err1194);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err1192 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err1195 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err1192];
+                      vErrors = [err1195];
                     } else {
-                      vErrors.push(err1192);
+                      vErrors.push(err1195);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err1193 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1196 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1193];
+                vErrors = [err1196];
               } else {
-                vErrors.push(err1193);
+                vErrors.push(err1196);
               }
               errors++;
             }
           }
-          if (data364.hood !== void 0) {
-            let data449 = data364.hood;
-            if (typeof data449 !== "string") {
-              const err1194 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data365.hood !== void 0) {
+            let data450 = data365.hood;
+            if (typeof data450 !== "string") {
+              const err1197 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err1194];
+                vErrors = [err1197];
               } else {
-                vErrors.push(err1194);
+                vErrors.push(err1197);
               }
               errors++;
             }
-            if (!(data449 === "yes" || data449 === "no")) {
-              const err1195 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data450 === "yes" || data450 === "no")) {
+              const err1198 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
-                vErrors = [err1195];
+                vErrors = [err1198];
               } else {
-                vErrors.push(err1195);
+                vErrors.push(err1198);
               }
               errors++;
             }
           }
-          if (data364["keep-out"] !== void 0) {
-            let data450 = data364["keep-out"];
-            if (Array.isArray(data450)) {
-              if (data450.length > 50) {
-                const err1196 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data365["keep-out"] !== void 0) {
+            let data451 = data365["keep-out"];
+            if (Array.isArray(data451)) {
+              if (data451.length > 50) {
+                const err1199 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err1196];
+                  vErrors = [err1199];
                 } else {
-                  vErrors.push(err1196);
+                  vErrors.push(err1199);
                 }
                 errors++;
               }
-              const len14 = data450.length;
+              const len14 = data451.length;
               for (let i16 = 0; i16 < len14; i16++) {
-                let data451 = data450[i16];
-                if (data451 && typeof data451 == "object" && !Array.isArray(data451)) {
-                  if (data451.name === void 0) {
-                    const err1197 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
+                let data452 = data451[i16];
+                if (data452 && typeof data452 == "object" && !Array.isArray(data452)) {
+                  if (data452.name === void 0) {
+                    const err1200 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
-                      vErrors = [err1197];
+                      vErrors = [err1200];
                     } else {
-                      vErrors.push(err1197);
+                      vErrors.push(err1200);
                     }
                     errors++;
                   }
-                  if (data451.min === void 0) {
-                    const err1198 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                  if (data452.min === void 0) {
+                    const err1201 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
                     if (vErrors === null) {
-                      vErrors = [err1198];
+                      vErrors = [err1201];
                     } else {
-                      vErrors.push(err1198);
+                      vErrors.push(err1201);
                     }
                     errors++;
                   }
-                  if (data451.max === void 0) {
-                    const err1199 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                  if (data452.max === void 0) {
+                    const err1202 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
                     if (vErrors === null) {
-                      vErrors = [err1199];
+                      vErrors = [err1202];
                     } else {
-                      vErrors.push(err1199);
+                      vErrors.push(err1202);
                     }
                     errors++;
                   }
-                  for (const key71 in data451) {
+                  for (const key71 in data452) {
                     if (!(key71 === "name" || key71 === "min" || key71 === "max")) {
-                      const err1200 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1200];
-                      } else {
-                        vErrors.push(err1200);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data451.name !== void 0) {
-                    let data452 = data451.name;
-                    if (typeof data452 === "string") {
-                      if (func2(data452) > 60) {
-                        const err1201 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err1201];
-                        } else {
-                          vErrors.push(err1201);
-                        }
-                        errors++;
-                      }
-                      if (func2(data452) < 1) {
-                        const err1202 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                        if (vErrors === null) {
-                          vErrors = [err1202];
-                        } else {
-                          vErrors.push(err1202);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err1203 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err1203 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err1203];
                       } else {
@@ -14498,56 +14498,51 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data451.min !== void 0) {
-                    if (!validate29(data451.min, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/min", parentData: data451, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data452.name !== void 0) {
+                    let data453 = data452.name;
+                    if (typeof data453 === "string") {
+                      if (func2(data453) > 60) {
+                        const err1204 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1204];
+                        } else {
+                          vErrors.push(err1204);
+                        }
+                        errors++;
+                      }
+                      if (func2(data453) < 1) {
+                        const err1205 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                        if (vErrors === null) {
+                          vErrors = [err1205];
+                        } else {
+                          vErrors.push(err1205);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1206 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1206];
+                      } else {
+                        vErrors.push(err1206);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data452.min !== void 0) {
+                    if (!validate29(data452.min, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/min", parentData: data452, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data451.max !== void 0) {
-                    if (!validate29(data451.max, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/max", parentData: data451, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data452.max !== void 0) {
+                    if (!validate29(data452.max, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/max", parentData: data452, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1204 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1204];
-                  } else {
-                    vErrors.push(err1204);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1205 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err1205];
-              } else {
-                vErrors.push(err1205);
-              }
-              errors++;
-            }
-          }
-          if (data364.tapping !== void 0) {
-            let data455 = data364.tapping;
-            if (data455 && typeof data455 == "object" && !Array.isArray(data455)) {
-              for (const key72 in data455) {
-                if (!(key72 === "kind" || key72 === "reversal" || key72 === "longhand")) {
-                  const err1206 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key72 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1206];
-                  } else {
-                    vErrors.push(err1206);
-                  }
-                  errors++;
-                }
-              }
-              if (data455.kind !== void 0) {
-                let data456 = data455.kind;
-                if (typeof data456 !== "string") {
-                  const err1207 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1207 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1207];
                   } else {
@@ -14555,30 +14550,35 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data456 === "none" || data456 === "floating" || data456 === "synchronised")) {
-                  const err1208 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err1208 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err1208];
+              } else {
+                vErrors.push(err1208);
+              }
+              errors++;
+            }
+          }
+          if (data365.tapping !== void 0) {
+            let data456 = data365.tapping;
+            if (data456 && typeof data456 == "object" && !Array.isArray(data456)) {
+              for (const key72 in data456) {
+                if (!(key72 === "kind" || key72 === "reversal" || key72 === "longhand")) {
+                  const err1209 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key72 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1208];
+                    vErrors = [err1209];
                   } else {
-                    vErrors.push(err1208);
+                    vErrors.push(err1209);
                   }
                   errors++;
                 }
               }
-              if (data455.reversal !== void 0) {
-                let data457 = data455.reversal;
-                if (typeof data457 === "string") {
-                  if (!pattern97.test(data457)) {
-                    const err1209 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1209];
-                    } else {
-                      vErrors.push(err1209);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1210 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data456.kind !== void 0) {
+                let data457 = data456.kind;
+                if (typeof data457 !== "string") {
+                  const err1210 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1210];
                   } else {
@@ -14586,11 +14586,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-              }
-              if (data455.longhand !== void 0) {
-                let data458 = data455.longhand;
-                if (typeof data458 !== "string") {
-                  const err1211 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (!(data457 === "none" || data457 === "floating" || data457 === "synchronised")) {
+                  const err1211 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1211];
                   } else {
@@ -14598,32 +14595,33 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data458 === "yes" || data458 === "no")) {
-                  const err1212 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              }
+              if (data456.reversal !== void 0) {
+                let data458 = data456.reversal;
+                if (typeof data458 === "string") {
+                  if (!pattern97.test(data458)) {
+                    const err1212 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1212];
+                    } else {
+                      vErrors.push(err1212);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1213 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1212];
+                    vErrors = [err1213];
                   } else {
-                    vErrors.push(err1212);
+                    vErrors.push(err1213);
                   }
                   errors++;
                 }
               }
-            } else {
-              const err1213 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1213];
-              } else {
-                vErrors.push(err1213);
-              }
-              errors++;
-            }
-          }
-          if (data364.feed !== void 0) {
-            let data459 = data364.feed;
-            if (data459 && typeof data459 == "object" && !Array.isArray(data459)) {
-              for (const key73 in data459) {
-                if (!(key73 === "least" || key73 === "most")) {
-                  const err1214 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
+              if (data456.longhand !== void 0) {
+                let data459 = data456.longhand;
+                if (typeof data459 !== "string") {
+                  const err1214 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1214];
                   } else {
@@ -14631,33 +14629,32 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if (!(data459 === "yes" || data459 === "no")) {
+                  const err1215 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1215];
+                  } else {
+                    vErrors.push(err1215);
+                  }
+                  errors++;
+                }
               }
-              if (data459.least !== void 0) {
-                let data460 = data459.least;
-                const _errs1434 = errors;
-                let valid377 = false;
-                const _errs1435 = errors;
-                if (typeof data460 == "number" && isFinite(data460)) {
-                  if (data460 > 1e6 || isNaN(data460)) {
-                    const err1215 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1215];
-                    } else {
-                      vErrors.push(err1215);
-                    }
-                    errors++;
-                  }
-                  if (data460 <= 0 || isNaN(data460)) {
-                    const err1216 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1216];
-                    } else {
-                      vErrors.push(err1216);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1217 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1216 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1216];
+              } else {
+                vErrors.push(err1216);
+              }
+              errors++;
+            }
+          }
+          if (data365.feed !== void 0) {
+            let data460 = data365.feed;
+            if (data460 && typeof data460 == "object" && !Array.isArray(data460)) {
+              for (const key73 in data460) {
+                if (!(key73 === "least" || key73 === "most")) {
+                  const err1217 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1217];
                   } else {
@@ -14665,12 +14662,15 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid61 = _errs1435 === errors;
-                valid377 = valid377 || _valid61;
+              }
+              if (data460.least !== void 0) {
+                let data461 = data460.least;
+                const _errs1436 = errors;
+                let valid377 = false;
                 const _errs1437 = errors;
-                if (typeof data460 === "string") {
-                  if (!pattern9.test(data460)) {
-                    const err1218 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data461 == "number" && isFinite(data461)) {
+                  if (data461 > 1e6 || isNaN(data461)) {
+                    const err1218 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1218];
                     } else {
@@ -14678,44 +14678,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1219 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1219];
-                  } else {
-                    vErrors.push(err1219);
+                  if (data461 <= 0 || isNaN(data461)) {
+                    const err1219 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1219];
+                    } else {
+                      vErrors.push(err1219);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid61 = _errs1437 === errors;
-                valid377 = valid377 || _valid61;
-                if (!valid377) {
-                  const err1220 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1220 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1220];
                   } else {
                     vErrors.push(err1220);
                   }
                   errors++;
-                } else {
-                  errors = _errs1434;
-                  if (vErrors !== null) {
-                    if (_errs1434) {
-                      vErrors.length = _errs1434;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-              if (data459.most !== void 0) {
-                let data461 = data459.most;
-                const _errs1441 = errors;
-                let valid379 = false;
-                const _errs1442 = errors;
-                if (typeof data461 == "number" && isFinite(data461)) {
-                  if (data461 > 1e6 || isNaN(data461)) {
-                    const err1221 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                var _valid61 = _errs1437 === errors;
+                valid377 = valid377 || _valid61;
+                const _errs1439 = errors;
+                if (typeof data461 === "string") {
+                  if (!pattern9.test(data461)) {
+                    const err1221 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
                     if (vErrors === null) {
                       vErrors = [err1221];
                     } else {
@@ -14723,30 +14709,44 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data461 <= 0 || isNaN(data461)) {
-                    const err1222 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1222];
-                    } else {
-                      vErrors.push(err1222);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1223 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1222 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1222];
+                  } else {
+                    vErrors.push(err1222);
+                  }
+                  errors++;
+                }
+                var _valid61 = _errs1439 === errors;
+                valid377 = valid377 || _valid61;
+                if (!valid377) {
+                  const err1223 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1223];
                   } else {
                     vErrors.push(err1223);
                   }
                   errors++;
+                } else {
+                  errors = _errs1436;
+                  if (vErrors !== null) {
+                    if (_errs1436) {
+                      vErrors.length = _errs1436;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
-                var _valid62 = _errs1442 === errors;
-                valid379 = valid379 || _valid62;
+              }
+              if (data460.most !== void 0) {
+                let data462 = data460.most;
+                const _errs1443 = errors;
+                let valid379 = false;
                 const _errs1444 = errors;
-                if (typeof data461 === "string") {
-                  if (!pattern9.test(data461)) {
-                    const err1224 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                if (typeof data462 == "number" && isFinite(data462)) {
+                  if (data462 > 1e6 || isNaN(data462)) {
+                    const err1224 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                     if (vErrors === null) {
                       vErrors = [err1224];
                     } else {
@@ -14754,52 +14754,39 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                } else {
-                  const err1225 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1225];
-                  } else {
-                    vErrors.push(err1225);
+                  if (data462 <= 0 || isNaN(data462)) {
+                    const err1225 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1225];
+                    } else {
+                      vErrors.push(err1225);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                var _valid62 = _errs1444 === errors;
-                valid379 = valid379 || _valid62;
-                if (!valid379) {
-                  const err1226 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                } else {
+                  const err1226 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1226];
                   } else {
                     vErrors.push(err1226);
                   }
                   errors++;
-                } else {
-                  errors = _errs1441;
-                  if (vErrors !== null) {
-                    if (_errs1441) {
-                      vErrors.length = _errs1441;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
-              }
-            } else {
-              const err1227 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1227];
-              } else {
-                vErrors.push(err1227);
-              }
-              errors++;
-            }
-          }
-          if (data364["work-zero"] !== void 0) {
-            let data462 = data364["work-zero"];
-            if (data462 && typeof data462 == "object" && !Array.isArray(data462)) {
-              for (const key74 in data462) {
-                if (!pattern117.test(key74)) {
-                  const err1228 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key74 }, message: "must NOT have additional properties" };
+                var _valid62 = _errs1444 === errors;
+                valid379 = valid379 || _valid62;
+                const _errs1446 = errors;
+                if (typeof data462 === "string") {
+                  if (!pattern9.test(data462)) {
+                    const err1227 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1227];
+                    } else {
+                      vErrors.push(err1227);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1228 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1228];
                   } else {
@@ -14807,56 +14794,61 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                var _valid62 = _errs1446 === errors;
+                valid379 = valid379 || _valid62;
+                if (!valid379) {
+                  const err1229 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1229];
+                  } else {
+                    vErrors.push(err1229);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1443;
+                  if (vErrors !== null) {
+                    if (_errs1443) {
+                      vErrors.length = _errs1443;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
               }
-              for (const key75 in data462) {
+            } else {
+              const err1230 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1230];
+              } else {
+                vErrors.push(err1230);
+              }
+              errors++;
+            }
+          }
+          if (data365["work-zero"] !== void 0) {
+            let data463 = data365["work-zero"];
+            if (data463 && typeof data463 == "object" && !Array.isArray(data463)) {
+              for (const key74 in data463) {
+                if (!pattern117.test(key74)) {
+                  const err1231 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key74 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1231];
+                  } else {
+                    vErrors.push(err1231);
+                  }
+                  errors++;
+                }
+              }
+              for (const key75 in data463) {
                 if (pattern117.test(key75)) {
-                  if (!validate29(data462[key75], { instancePath: instancePath + "/machine/work-zero/" + key75.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data462, parentDataProperty: key75, rootData, dynamicAnchors })) {
+                  if (!validate29(data463[key75], { instancePath: instancePath + "/machine/work-zero/" + key75.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data463, parentDataProperty: key75, rootData, dynamicAnchors })) {
                     vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                     errors = vErrors.length;
                   }
                 }
               }
             } else {
-              const err1229 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1229];
-              } else {
-                vErrors.push(err1229);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err1230 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1230];
-          } else {
-            vErrors.push(err1230);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data464 = data.confirm;
-        if (data464 && typeof data464 == "object" && !Array.isArray(data464)) {
-          for (const key76 in data464) {
-            if (!(key76 === "at-speed" || key76 === "stopped" || key76 === "released" || key76 === "clamped" || key76 === "air" || key76 === "hold-down")) {
-              const err1231 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key76 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err1231];
-              } else {
-                vErrors.push(err1231);
-              }
-              errors++;
-            }
-          }
-          if (data464["at-speed"] !== void 0) {
-            let data465 = data464["at-speed"];
-            const _errs1454 = errors;
-            let valid382 = false;
-            const _errs1455 = errors;
-            if (typeof data465 !== "string") {
-              const err1232 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1232 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1232];
               } else {
@@ -14864,50 +14856,38 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data465) {
-              const err1233 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
-              if (vErrors === null) {
-                vErrors = [err1233];
-              } else {
-                vErrors.push(err1233);
-              }
-              errors++;
-            }
-            var _valid63 = _errs1455 === errors;
-            valid382 = valid382 || _valid63;
-            const _errs1457 = errors;
-            if (!validate41(data465, { instancePath: instancePath + "/confirm/at-speed", parentData: data464, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid63 = _errs1457 === errors;
-            valid382 = valid382 || _valid63;
-            if (!valid382) {
-              const err1234 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+          }
+        } else {
+          const err1233 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1233];
+          } else {
+            vErrors.push(err1233);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data465 = data.confirm;
+        if (data465 && typeof data465 == "object" && !Array.isArray(data465)) {
+          for (const key76 in data465) {
+            if (!(key76 === "at-speed" || key76 === "stopped" || key76 === "released" || key76 === "clamped" || key76 === "air" || key76 === "hold-down")) {
+              const err1234 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key76 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1234];
               } else {
                 vErrors.push(err1234);
               }
               errors++;
-            } else {
-              errors = _errs1454;
-              if (vErrors !== null) {
-                if (_errs1454) {
-                  vErrors.length = _errs1454;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
           }
-          if (data464.stopped !== void 0) {
-            let data466 = data464.stopped;
-            const _errs1459 = errors;
-            let valid383 = false;
-            const _errs1460 = errors;
+          if (data465["at-speed"] !== void 0) {
+            let data466 = data465["at-speed"];
+            const _errs1456 = errors;
+            let valid382 = false;
+            const _errs1457 = errors;
             if (typeof data466 !== "string") {
-              const err1235 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1235 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1235];
               } else {
@@ -14916,7 +14896,7 @@ var compiled = (() => {
               errors++;
             }
             if ("operator" !== data466) {
-              const err1236 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1236 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1236];
               } else {
@@ -14924,17 +14904,17 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid64 = _errs1460 === errors;
-            valid383 = valid383 || _valid64;
-            const _errs1462 = errors;
-            if (!validate41(data466, { instancePath: instancePath + "/confirm/stopped", parentData: data464, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+            var _valid63 = _errs1457 === errors;
+            valid382 = valid382 || _valid63;
+            const _errs1459 = errors;
+            if (!validate41(data466, { instancePath: instancePath + "/confirm/at-speed", parentData: data465, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid64 = _errs1462 === errors;
-            valid383 = valid383 || _valid64;
-            if (!valid383) {
-              const err1237 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid63 = _errs1459 === errors;
+            valid382 = valid382 || _valid63;
+            if (!valid382) {
+              const err1237 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1237];
               } else {
@@ -14942,23 +14922,23 @@ var compiled = (() => {
               }
               errors++;
             } else {
-              errors = _errs1459;
+              errors = _errs1456;
               if (vErrors !== null) {
-                if (_errs1459) {
-                  vErrors.length = _errs1459;
+                if (_errs1456) {
+                  vErrors.length = _errs1456;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data464.released !== void 0) {
-            let data467 = data464.released;
-            const _errs1464 = errors;
-            let valid384 = false;
-            const _errs1465 = errors;
+          if (data465.stopped !== void 0) {
+            let data467 = data465.stopped;
+            const _errs1461 = errors;
+            let valid383 = false;
+            const _errs1462 = errors;
             if (typeof data467 !== "string") {
-              const err1238 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1238 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1238];
               } else {
@@ -14967,7 +14947,7 @@ var compiled = (() => {
               errors++;
             }
             if ("operator" !== data467) {
-              const err1239 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1239 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1239];
               } else {
@@ -14975,17 +14955,17 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid65 = _errs1465 === errors;
-            valid384 = valid384 || _valid65;
-            const _errs1467 = errors;
-            if (!validate41(data467, { instancePath: instancePath + "/confirm/released", parentData: data464, parentDataProperty: "released", rootData, dynamicAnchors })) {
+            var _valid64 = _errs1462 === errors;
+            valid383 = valid383 || _valid64;
+            const _errs1464 = errors;
+            if (!validate41(data467, { instancePath: instancePath + "/confirm/stopped", parentData: data465, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid65 = _errs1467 === errors;
-            valid384 = valid384 || _valid65;
-            if (!valid384) {
-              const err1240 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid64 = _errs1464 === errors;
+            valid383 = valid383 || _valid64;
+            if (!valid383) {
+              const err1240 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1240];
               } else {
@@ -14993,23 +14973,23 @@ var compiled = (() => {
               }
               errors++;
             } else {
-              errors = _errs1464;
+              errors = _errs1461;
               if (vErrors !== null) {
-                if (_errs1464) {
-                  vErrors.length = _errs1464;
+                if (_errs1461) {
+                  vErrors.length = _errs1461;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data464.clamped !== void 0) {
-            let data468 = data464.clamped;
-            const _errs1469 = errors;
-            let valid385 = false;
-            const _errs1470 = errors;
+          if (data465.released !== void 0) {
+            let data468 = data465.released;
+            const _errs1466 = errors;
+            let valid384 = false;
+            const _errs1467 = errors;
             if (typeof data468 !== "string") {
-              const err1241 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1241 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1241];
               } else {
@@ -15018,7 +14998,7 @@ var compiled = (() => {
               errors++;
             }
             if ("operator" !== data468) {
-              const err1242 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1242 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1242];
               } else {
@@ -15026,17 +15006,17 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid66 = _errs1470 === errors;
-            valid385 = valid385 || _valid66;
-            const _errs1472 = errors;
-            if (!validate41(data468, { instancePath: instancePath + "/confirm/clamped", parentData: data464, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+            var _valid65 = _errs1467 === errors;
+            valid384 = valid384 || _valid65;
+            const _errs1469 = errors;
+            if (!validate41(data468, { instancePath: instancePath + "/confirm/released", parentData: data465, parentDataProperty: "released", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid66 = _errs1472 === errors;
-            valid385 = valid385 || _valid66;
-            if (!valid385) {
-              const err1243 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid65 = _errs1469 === errors;
+            valid384 = valid384 || _valid65;
+            if (!valid384) {
+              const err1243 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1243];
               } else {
@@ -15044,23 +15024,23 @@ var compiled = (() => {
               }
               errors++;
             } else {
-              errors = _errs1469;
+              errors = _errs1466;
               if (vErrors !== null) {
-                if (_errs1469) {
-                  vErrors.length = _errs1469;
+                if (_errs1466) {
+                  vErrors.length = _errs1466;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data464.air !== void 0) {
-            let data469 = data464.air;
-            const _errs1474 = errors;
-            let valid386 = false;
-            const _errs1475 = errors;
+          if (data465.clamped !== void 0) {
+            let data469 = data465.clamped;
+            const _errs1471 = errors;
+            let valid385 = false;
+            const _errs1472 = errors;
             if (typeof data469 !== "string") {
-              const err1244 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1244 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1244];
               } else {
@@ -15069,7 +15049,7 @@ var compiled = (() => {
               errors++;
             }
             if ("operator" !== data469) {
-              const err1245 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              const err1245 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1245];
               } else {
@@ -15077,17 +15057,17 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid67 = _errs1475 === errors;
-            valid386 = valid386 || _valid67;
-            const _errs1477 = errors;
-            if (!validate41(data469, { instancePath: instancePath + "/confirm/air", parentData: data464, parentDataProperty: "air", rootData, dynamicAnchors })) {
+            var _valid66 = _errs1472 === errors;
+            valid385 = valid385 || _valid66;
+            const _errs1474 = errors;
+            if (!validate41(data469, { instancePath: instancePath + "/confirm/clamped", parentData: data465, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
               errors = vErrors.length;
             }
-            var _valid67 = _errs1477 === errors;
-            valid386 = valid386 || _valid67;
-            if (!valid386) {
-              const err1246 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid66 = _errs1474 === errors;
+            valid385 = valid385 || _valid66;
+            if (!valid385) {
+              const err1246 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1246];
               } else {
@@ -15095,74 +15075,94 @@ var compiled = (() => {
               }
               errors++;
             } else {
-              errors = _errs1474;
+              errors = _errs1471;
               if (vErrors !== null) {
-                if (_errs1474) {
-                  vErrors.length = _errs1474;
+                if (_errs1471) {
+                  vErrors.length = _errs1471;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data464["hold-down"] !== void 0) {
-            let data470 = data464["hold-down"];
-            if (data470 && typeof data470 == "object" && !Array.isArray(data470)) {
-              if (data470.wait === void 0) {
-                const err1247 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
-                if (vErrors === null) {
-                  vErrors = [err1247];
+          if (data465.air !== void 0) {
+            let data470 = data465.air;
+            const _errs1476 = errors;
+            let valid386 = false;
+            const _errs1477 = errors;
+            if (typeof data470 !== "string") {
+              const err1247 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1247];
+              } else {
+                vErrors.push(err1247);
+              }
+              errors++;
+            }
+            if ("operator" !== data470) {
+              const err1248 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1248];
+              } else {
+                vErrors.push(err1248);
+              }
+              errors++;
+            }
+            var _valid67 = _errs1477 === errors;
+            valid386 = valid386 || _valid67;
+            const _errs1479 = errors;
+            if (!validate41(data470, { instancePath: instancePath + "/confirm/air", parentData: data465, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid67 = _errs1479 === errors;
+            valid386 = valid386 || _valid67;
+            if (!valid386) {
+              const err1249 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1249];
+              } else {
+                vErrors.push(err1249);
+              }
+              errors++;
+            } else {
+              errors = _errs1476;
+              if (vErrors !== null) {
+                if (_errs1476) {
+                  vErrors.length = _errs1476;
                 } else {
-                  vErrors.push(err1247);
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data465["hold-down"] !== void 0) {
+            let data471 = data465["hold-down"];
+            if (data471 && typeof data471 == "object" && !Array.isArray(data471)) {
+              if (data471.wait === void 0) {
+                const err1250 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
+                if (vErrors === null) {
+                  vErrors = [err1250];
+                } else {
+                  vErrors.push(err1250);
                 }
                 errors++;
               }
-              for (const key77 in data470) {
+              for (const key77 in data471) {
                 if (!(key77 === "wait" || key77 === "timeout")) {
-                  const err1248 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key77 }, message: "must NOT have additional properties" };
+                  const err1251 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key77 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1248];
+                    vErrors = [err1251];
                   } else {
-                    vErrors.push(err1248);
+                    vErrors.push(err1251);
                   }
                   errors++;
                 }
               }
-              if (data470.wait !== void 0) {
-                let data471 = data470.wait;
-                if (typeof data471 !== "string") {
-                  const err1249 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1249];
-                  } else {
-                    vErrors.push(err1249);
-                  }
-                  errors++;
-                }
-                if ("hold-down" !== data471) {
-                  const err1250 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
-                  if (vErrors === null) {
-                    vErrors = [err1250];
-                  } else {
-                    vErrors.push(err1250);
-                  }
-                  errors++;
-                }
-              }
-              if (data470.timeout !== void 0) {
-                let data472 = data470.timeout;
-                if (typeof data472 === "string") {
-                  if (!pattern97.test(data472)) {
-                    const err1251 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1251];
-                    } else {
-                      vErrors.push(err1251);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1252 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (data471.wait !== void 0) {
+                let data472 = data471.wait;
+                if (typeof data472 !== "string") {
+                  const err1252 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1252];
                   } else {
@@ -15170,33 +15170,64 @@ var compiled = (() => {
                   }
                   errors++;
                 }
+                if ("hold-down" !== data472) {
+                  const err1253 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
+                  if (vErrors === null) {
+                    vErrors = [err1253];
+                  } else {
+                    vErrors.push(err1253);
+                  }
+                  errors++;
+                }
+              }
+              if (data471.timeout !== void 0) {
+                let data473 = data471.timeout;
+                if (typeof data473 === "string") {
+                  if (!pattern97.test(data473)) {
+                    const err1254 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1254];
+                    } else {
+                      vErrors.push(err1254);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1255 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1255];
+                  } else {
+                    vErrors.push(err1255);
+                  }
+                  errors++;
+                }
               }
             } else {
-              const err1253 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1256 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1253];
+                vErrors = [err1256];
               } else {
-                vErrors.push(err1253);
+                vErrors.push(err1256);
               }
               errors++;
             }
           }
         } else {
-          const err1254 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1257 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1254];
+            vErrors = [err1257];
           } else {
-            vErrors.push(err1254);
+            vErrors.push(err1257);
           }
           errors++;
         }
       }
     } else {
-      const err1255 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1258 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1255];
+        vErrors = [err1258];
       } else {
-        vErrors.push(err1255);
+        vErrors.push(err1258);
       }
       errors++;
     }

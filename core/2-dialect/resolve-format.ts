@@ -330,13 +330,16 @@ function resolveSpeedUnit(resolving: Resolving): number {
   for (let number = 1; gears?.kind === "list" && number <= gears.items.length; number++)
     for (const [key, example] of Object.entries({ code: "M41", from: 100, to: 4000 }))
       need(nodeAt(tree, `spindle.gears.${number}.${key}`), `spindle.gears.${number}.${key}`, example);
-  return need(speedUnit(tree), "machine.spindle.max-rpm", 24000);
+  return need(speedUnit(tree), "spindle.full-speed", 24000);
 }
 
-/** Milli-rpm in 1 of the S word; undefined for hundredths of a highest speed that no file states. */
+/**
+ * Milli-rpm in 1 of the S word; undefined for hundredths of a full speed that no file states. It is not the highest speed that
+ * the machine is allowed: lowering that must not change what S means.
+ */
 export function speedUnit(tree: TreeNode): number | undefined {
   if (word(tree, "spindle.speed-unit") !== "percent") return milliPerRpm;
-  const most = speed(tree, "machine.spindle.max-rpm");
+  const most = speed(tree, "spindle.full-speed");
   return most === undefined ? undefined : most / 100;
 }
 

@@ -23,7 +23,7 @@ export function readLeader(reader: Reader): void {
 /** A blank line inside the program, behind its leader. */
 export function readBlankLine(reader: Reader): void {
   const { block, state, format, fragment } = reader;
-  state.section.blank = true;
+  state.section.blank = state.section.opens = true;
   if (state.leader !== undefined || format.blankLines !== "none" || fragment || state.phase === "ended")
     return;
   const message = "A blank line, which this controller takes for the end of the program.";

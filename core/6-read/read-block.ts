@@ -17,7 +17,7 @@ import { wordText } from "./read-number.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
 import { readProgramNumber, startProgram } from "./read-framing.ts";
 import { readReference } from "./read-reference.ts";
-import { checkSections } from "./read-section.ts";
+import { checkSections, markSection } from "./read-section.ts";
 import { readEarlyStop, readGear, readLateStop, readSpeed, readSpindleStart } from "./read-spindle.ts";
 import { readStop } from "./read-stop.ts";
 import { readToolChange, readToolSelection } from "./read-tool.ts";
@@ -69,6 +69,7 @@ export function readBlock(reader: Reader): void {
   const { block, state, tables } = reader;
   const isPlain =
     state.phase === "body" &&
+    !state.section.opens &&
     state.standingFrame === 0 &&
     !block.careful &&
     block.mCount === 0 &&
@@ -100,6 +101,7 @@ function readAnyBlock(reader: Reader): void {
   readProgramNumber(reader);
   if (!hasWords(reader) && block.message === undefined) return;
   startProgram(reader);
+  markSection(reader);
   classify(reader);
   for (const act of orderOfExecution) act(reader);
   if (block.careful) checkWriting(reader);

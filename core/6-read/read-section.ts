@@ -3,6 +3,19 @@ import { letterN } from "./letters.ts";
 import type { Reader } from "./reader.ts";
 
 /**
+ * A section begins where the dialect's mark of one stands. It is no step; the rows carry it, so that a program that is written
+ * anew has it, too.
+ */
+export function markSection({ block, format, state, batch, fragment }: Reader): void {
+  const { blockNumber, blankLines, sections } = format;
+  const isNumbered = blockNumber?.on === "sections" && (block.mask & (1 << letterN)) !== 0;
+  const isAligned = sections.mark === ":" && block.careful && block.aligned;
+  const isParted = blankLines === "between-sections" && state.section.opens;
+  state.section.opens = false;
+  if (!fragment && (isNumbered || isAligned || isParted)) batch.sections.push(batch.count);
+}
+
+/**
  * How the first blocks of sections are marked. The program does not say where a section begins, but a tool change lies in
  * one of its own, and no section is a single block but in a job that leaves an operation without motion.
  */

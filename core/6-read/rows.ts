@@ -59,6 +59,7 @@ export function useRotary(reader: Reader): void {
   const batch = createBatch(old.kind.length, true);
   batch.count = old.count;
   batch.asides = old.asides;
+  batch.sections = old.sections;
   for (const column of batchColumns) batch[column].set(old[column]);
   reader.batch = batch;
 }

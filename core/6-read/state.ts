@@ -52,7 +52,7 @@ export interface State {
   /** Lines before the first that is not blank; undefined once that has been read. */
   leader: number | undefined;
   /** What has stood since the last tool change: a block number, one that a colon begins, a blank line; whether there was one. */
-  readonly section: { numbered: boolean; aligned: boolean; blank: boolean; changed: boolean };
+  readonly section: { numbered: boolean; aligned: boolean; blank: boolean; changed: boolean; opens: boolean };
   /** Rows when the last block ended that had a block number, and the last that had a colon; -1 for none. */
   numberedRows: number;
   alignedRows: number;
@@ -126,7 +126,7 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     programNumber: 0,
     byteOrderMark: false,
     leader: 0,
-    section: { numbered: false, aligned: false, blank: false, changed: false },
+    section: { numbered: false, aligned: false, blank: false, changed: false, opens: false },
     numberedRows: -1,
     alignedRows: -1,
     opened: false,

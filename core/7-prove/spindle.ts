@@ -62,6 +62,7 @@ export function spindleStart(watch: Watch, direction: SpindleDirection): void {
 /** The tool change has started the spindle again: its speed may be any. */
 export function restartSpindle(watch: Watch): void {
   const { spindle } = watch.state;
+  checkHeld(watch);
   spindle.turning = "unknown";
   spindle.restarted = spindle.timePassed = true;
   spindle.confirmed = spindle.excused = spindle.oriented = false;

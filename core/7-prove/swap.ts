@@ -121,7 +121,8 @@ function isOperatorSwap(watch: Watch, optional: boolean): boolean {
 export function pauseProgram(watch: Watch, optional: boolean): void {
   const { drawbar, swap, approach } = watch.state;
   const swaps = isOperatorSwap(watch, optional);
-  hearOperator(watch);
+  // The switch may be off, so that nobody is asked.
+  if (!optional) hearOperator(watch);
   if (drawbar.open) {
     tell(watch, findings["swap/drawbar"]({ fault: "stop", how: "" }));
     drawbar.open = false;

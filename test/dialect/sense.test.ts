@@ -102,10 +102,10 @@ const cases: Readonly<Record<string, Case>> = {
   },
   "a percentage of an unknown speed": {
     text: "spindle: { speed-unit: percent }",
-    finds: ["dialect/undeclared machine.spindle.max-rpm @ 1"],
+    finds: ["dialect/undeclared spindle.full-speed @ 3"],
   },
   "a percentage that is no whole number of thousandths": {
-    text: "spindle: { speed-unit: percent }\nnumbers: { speed: 3 }\nmachine: { spindle: { min-rpm: 1, max-rpm: 24000.05 } }",
+    text: "spindle: { speed-unit: percent, full-speed: 24000.05 }\nnumbers: { speed: 3 }",
     finds: ["dialect/grid spindle.speed-unit"],
   },
   // Addresses.

@@ -109,6 +109,7 @@ describe("what makes an archetype what it is", () => {
       arcEnd: "both",
       arcCentre: "both",
       feed: "each-block",
+      speed: "each-start",
     });
     expect(format.numbers.length.mm).toMatchObject({
       point: "never",

@@ -114,7 +114,8 @@ test.each(pairs.filter(([file]) => programs.includes(file)))(
   async (file, dialect) => {
     const { format, machine } = await loadDialect(dialect);
     const program = readFileSync(join(goldens, file));
-    const units = file.includes("-inch.") ? "inch" : "mm";
+    const own = file.includes("-inch.") ? "inch" : "mm";
+    const units = format.unitsIn === "job" ? own : format.unitsIn;
     const reading = (): Iterable<Batch> => read([program], format, machine, { units }, () => undefined);
     const [emitter, traced] = await Promise.all([emitterOf(format), emitterOf(format, true)]);
     const keys = new Map<number, string[]>();

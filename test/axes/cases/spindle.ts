@@ -39,11 +39,10 @@ export const cases: readonly AxisCase[] = [
   },
   {
     axis: 80,
-    title: "the speed in revolutions a minute, or in percent of the highest",
+    title: "the speed in revolutions a minute, or in percent of the full speed",
     base: "rs274ngc",
-    both: "machine: { spindle: { min-rpm: 1, max-rpm: 24000 } }",
     one: "spindle: { speed-unit: rpm }",
-    other: "spindle: { speed-unit: percent }\nnumbers: { speed: 1 }",
+    other: "spindle: { speed-unit: percent, full-speed: 24000 }\nnumbers: { speed: 1 }",
   },
   {
     axis: 81,
