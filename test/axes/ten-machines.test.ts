@@ -50,7 +50,7 @@ function yaml(value: Value): string {
       .map(([key, inner]) => `${key}: ${yaml(inner)}`)
       .join(", ")} }`;
   if (Array.isArray(value)) return `[${value.map((one: Value) => yaml(one)).join(", ")}]`;
-  return value === ":" ? '":"' : String(value as string | number);
+  return value === ":" ? '":"' : String(value);
 }
 
 function leafLines(number: number, drawn: Mapping): string[] {
