@@ -79,6 +79,8 @@ export function changeSpeed(run: Run, rpm: number): void {
     return;
   }
   const written = speedToWrite(run, rpm);
+  // It turns at that speed already: to say it again would be a word without an effect.
+  if (written === spindle.speed) return;
   put(run, { kind: "spindle-speed", rpm: written });
   confirmAtSpeed(run, written);
   Object.assign(spindle, { asked: rpm, speed: written });

@@ -142,6 +142,7 @@ export const methods = [
   "abs",
   "charCodeAt",
   "charAt",
+  "includes",
   "slice",
   "push",
   "join",

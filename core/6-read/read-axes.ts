@@ -14,7 +14,7 @@ import { loseMachine, loseWork, modeBit } from "./state.ts";
  *
  * @param inFrame 0 for the work frame, 1 for the machine's
  * @param named axis mask
- * @returns the axes that moved or were unknown before; all that are named where none of them moves
+ * @returns the axes that moved or were unknown before
  */
 export function moveAxes(reader: Reader, inFrame: number, named: number): number {
   const { state } = reader;
@@ -49,7 +49,7 @@ export function moveAxes(reader: Reader, inFrame: number, named: number): number
   }
   if (named > 7) moved |= moveRotary(reader, place, named);
   know(reader, work, named);
-  return moved === 0 ? named : moved;
+  return moved;
 }
 
 /** Marks axes as known in one frame and as lost in the other. */
@@ -100,7 +100,7 @@ function moveBy(reader: Reader, place: Float64Array, before: number, named: numb
       reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), "leads too far"));
     know(reader, work, bit);
   }
-  return moved === 0 ? named & before : moved;
+  return moved;
 }
 
 /** The letter of the first axis of a mask. */

@@ -42,7 +42,10 @@ function moveToPoint(reader: Reader, named: number): void {
   needModes(reader, modeBit.units | modeBit.distance, firstOf(reader, lettersOfAxes(named)));
   const justNames = format.referenceIntermediate === "none" || state.incremental;
   if (justNames && isZero(reader, named)) return;
-  const stated = moveAxes(reader, frame.work, named);
+  const reachable = state.incremental ? named & state.workKnown : named;
+  const moved = moveAxes(reader, frame.work, named);
+  // A point where the tool stands already is a point all the same.
+  const stated = moved === 0 ? reachable : moved;
   if (stated !== 0) pushRow(reader, rowKind.rapid, frame.work, stated, 0, 0, 0, 0);
   if (format.modal.feed === "after-rapid") state.feedDue = true;
 }

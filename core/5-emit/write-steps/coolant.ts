@@ -1,6 +1,21 @@
 import type { CoolantMedium } from "#base";
 import type { Code } from "#dialect";
-import { and, cases, choose, get, increase, less, not, same, set, str, variable, when } from "../builders.ts";
+import {
+  add,
+  and,
+  cases,
+  choose,
+  get,
+  increase,
+  less,
+  not,
+  same,
+  send,
+  set,
+  str,
+  variable,
+  when,
+} from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import { codeText, hasWord } from "../code-text.ts";
 import type { Context } from "../context.ts";
@@ -41,17 +56,22 @@ function oneWord({ format: { codes } }: Context, write: Write): Statement {
   return when(isOn, [turnOn], [cases(medium, off, [faultOn("coolant.off")])]);
 }
 
-/** The block stays open for the next medium that is switched the same way, while it has room for another M word. */
+/**
+ * The block stays open for the next medium that is switched the same way, while it has room for another M word and not the
+ * same one already. The names of its media wait in `value`; none of them is part of another.
+ */
 function writeTogether(context: Context): Statement[] {
   const { separator, mWords } = context.format;
   const sense = choose(get("step", "on"), str("on"), str("off"));
   const word = oneWord(context, (key, code) => bareCode(context, key, code));
-  const room = less(get("state", "miscellaneous"), mWords);
+  const [medium, names] = [get("step", "medium"), get("state", "value")];
+  const room = and(less(get("state", "miscellaneous"), mWords), not(send(names, "includes", medium)));
   const joins = [
     variable("at", get("state", "at")),
     ...(separator === "" ? [] : [writing(separator)]),
     word,
     set(get("state", "at"), "at"),
+    set(names, add(names, medium)),
     increase(get("state", "miscellaneous"), 1),
   ];
   const begins = [
@@ -59,7 +79,7 @@ function writeTogether(context: Context): Statement[] {
     variable("at", beginning(context)),
     word,
     set(get("state", "at"), "at"),
-    ...hold(sense, 0),
+    ...hold(sense, medium),
     set(get("state", "miscellaneous"), 1),
   ];
   return [when(and(same(get("state", "held"), sense), room), joins, begins)];
