@@ -45,7 +45,7 @@ export const axisGroups: readonly AxisGroup[] = [
     axes: [
       axis(11, "block numbers", "blocks.number"),
       axis(12, "block number before or behind the block delete mark", "blocks.delete.place"),
-      axis(13, "alignment mark", "blocks.number.sections-mark"),
+      axis(13, "alignment mark", "blocks.sections.mark"),
       axis(14, "block delete and its levels", "blocks.delete.mark stops.optional"),
       axis(15, "what stands between words", "blocks.separator"),
       axis(16, "order of words", "blocks.order"),
@@ -113,7 +113,7 @@ export const axisGroups: readonly AxisGroup[] = [
       axis(49, "where units may be said", "units.stated"),
       axis(50, "absolute or incremental", "distance.programs-in distance.absolute distance.incremental"),
       axis(51, "work offsets", "work-offset"),
-      axis(52, "machine coordinates", "machine-move machine-move-lasts"),
+      axis(52, "machine coordinates", "machine-move motion.machine-move-lasts"),
       axis(53, "reference return", "reference-return machine.retract.intermediate"),
       axis(54, "shift, rotation, mirror, scale", "", "cancelled at the start (`cancel`), not used yet"),
       axis(55, "words of the planes", "plane arc.planes"),
@@ -131,7 +131,7 @@ export const axisGroups: readonly AxisGroup[] = [
     title: "Motion",
     axes: [
       axis(59, "path of rapids", "motion.rapids"),
-      axis(60, "rapids split by axis", "motion.rapids"),
+      axis(60, "rapids split by axis", "motion.rapid-axes"),
       axis(61, "rapids as feed motion", "motion.rapid-feed"),
       axis(62, "axes that move at once", "motion.axes-at-once"),
       axis(63, "arcs: planes, radii", "arc.planes arc.smallest-radius arc.largest-radius"),
@@ -156,8 +156,8 @@ export const axisGroups: readonly AxisGroup[] = [
     title: "Spindle, coolant and accessories",
     axes: [
       axis(79, "speed before or behind the start", "spindle.order spindle.blocks"),
-      axis(80, "unit of the speed word", "spindle.speed-unit"),
-      axis(81, "speed ranges", "spindle.ranges"),
+      axis(80, "unit of the speed word", "spindle.speed-unit spindle.full-speed"),
+      axis(81, "gear ranges", "spindle.gears"),
       axis(82, "direction codes", "spindle.cw spindle.ccw"),
       axis(83, "wait for speed", "confirm.at-speed"),
       axis(84, "wait for standstill", "confirm.stopped"),
@@ -173,7 +173,7 @@ export const axisGroups: readonly AxisGroup[] = [
     title: "Tools",
     axes: [
       axis(91, "the tool word", "numbers.code-width machine.length-offset.form"),
-      axis(92, "the change", "tools.change tools.order tools.blocks"),
+      axis(92, "the change", "tools.change tools.order tools.blocks tools.in-operator-swap"),
       axis(93, "tool chosen beforehand", "tools.preselect"),
       axis(94, "where the change leaves the axes", "machine.change-effects.position"),
       axis(95, "putting the last tool away", "tools.empty"),
@@ -199,7 +199,7 @@ export const axisGroups: readonly AxisGroup[] = [
       axis(110, "first hole on the cycle's block", "cycles.definition"),
       axis(111, "position words of holes", "cycles.positions"),
       axis(112, "end of a series", "cycles.ended-by"),
-      axis(113, "tapping", "cycles.tap-feed machine.tapping"),
+      axis(113, "tapping", "cycles.tap cycles.tap-feed cycles.tap-synchronised machine.tapping"),
       axis(114, "boring and reaming", "cycles.ream cycles.bore-dwell cycles.bore-stop cycles.bore-manual"),
       axis(115, "axis of the cycle", "cycles.axis"),
       axis(116, "patterns of holes", "", "holes are written one by one"),
@@ -219,8 +219,8 @@ export const axisGroups: readonly AxisGroup[] = [
   {
     title: "Stops, start and environment",
     axes: [
-      axis(123, "stops and their comments", "stops.stop stops.optional stops.blocks"),
-      axis(124, "state after a stop", "stops.effects"),
+      axis(123, "stops and their comments", "stops.stop stops.optional stops.comment"),
+      axis(124, "state after a stop", "stops.resume"),
       axis(125, "the start of the program in one block or many", "blocks.modes"),
       axis(126, "probing", "", "programs do not probe; a measuring code may be declared (`idioms.measure`)"),
       axis(127, "channels, pallets, doors", "", "one channel; further codes may be declared (`codes`)"),
