@@ -39,7 +39,7 @@ function written(lines: readonly string[], { dialect, emitter }: Means): string[
   const { format } = dialect;
   const mark = messageMark(format);
   return lines
-    .flatMap((line) => folded(line, format.comments.longest))
+    .flatMap((line) => folded(line, roomOf(format)))
     .map((piece) => {
       const isMessage = mark !== "" && bare(emitter.cleanText(piece)).startsWith(mark);
       return isMessage ? `- ${piece}` : piece;
@@ -54,6 +54,11 @@ function messageMark({ idioms }: Format): string {
 
 function bare(text: string): string {
   return text.replace(/\s/gu, "").toUpperCase();
+}
+
+/** Characters of a line in a comment; a blank stands behind a semicolon. */
+function roomOf({ comments }: Format): number {
+  return comments.style === "semicolon" ? comments.longest - 1 : comments.longest;
 }
 
 /** A line in pieces of at most so many characters, cut between words where it can be. */

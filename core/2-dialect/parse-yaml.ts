@@ -105,7 +105,7 @@ function tokensAreFew({ text, fail }: Parsing): boolean {
   for (const token of new Lexer().lex(text)) {
     if (token === "[" || token === "{") brackets++;
     else if (token === "]" || token === "}") brackets--;
-    else if (token === "-" || token === "?" || token === ":") onLine++;
+    else if (token === "-" || token === "?" || token === ":") onLine += brackets === 0 ? 1 : 0;
     else if (token.includes("\n")) onLine = 0;
     if (++tokens > mostTokens)
       return (fail("dialect/size", `The file has more than ${mostTokens} words and marks.`, 0), false);

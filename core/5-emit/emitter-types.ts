@@ -92,8 +92,8 @@ export interface Batch {
   /** Byte offset in the input; not read. */
   readonly source: Float64Array;
   asides: Step[];
-  /** Rows before which a section of the program begins, rising. */
-  sections: number[];
+  /** Rows before which a section of the program begins, rising; none where it is left out. */
+  readonly sections?: readonly number[];
 }
 
 export type FeedMode = "per-minute" | "per-revolution" | "inverse-time";

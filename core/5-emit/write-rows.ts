@@ -77,8 +77,9 @@ export function defineRows(context: Context): FunctionDeclaration {
 
 /** Where a section begins, the block of the row is marked as its first. */
 function atSection(): Statement {
-  const next = pick(get("batch", "sections"), get("state", "section"));
-  return when(same("row", next), [increase(get("state", "section"), 1), run(call("beginSection", "state"))]);
+  const sections = get("batch", "sections");
+  const begins = and(sections, same("row", pick(sections, get("state", "section"))));
+  return when(begins, [increase(get("state", "section"), 1), run(call("beginSection", "state"))]);
 }
 
 /** Constants that name the row kinds. */

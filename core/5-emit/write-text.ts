@@ -147,7 +147,7 @@ export function defineComment({ format }: Context): FunctionDeclaration[] {
       "writeComment",
       ["state", "text"],
       [
-        constant("clean", call("cleanCharacters", "text", Math.max(0, longest))),
+        constant("clean", call("cleanCharacters", "text", Math.max(0, longest - open.length + 1))),
         when(same("clean", str("")), [back()]),
         variable("at", call("write", "state", get("state", "at"), str(open))),
         set("at", call("writeText", "state", "at", "clean")),

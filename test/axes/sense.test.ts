@@ -7,7 +7,7 @@ test.each([
   ["axes: { x: Y }", "dialect/order axes.y"],
   ["axes: { z: W }", "dialect/order blocks.order"],
   ["axes: { x: Y, y: X }\ndwell: { word: X }", "dialect/order dwell.word"],
-  ["path: { look-ahead: { on: G5.1 Q1 } }", "dialect/undeclared path.look-ahead.off"],
+  ["path: { look-ahead: { on: M97 Q1 } }", "dialect/undeclared path.look-ahead.off"],
   [
     "compensation: { corner-feed: { on: G62, off: none } }",
     "dialect/undeclared compensation.corner-feed.off",

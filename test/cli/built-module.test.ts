@@ -7,6 +7,7 @@ import type { Batch } from "#base";
 import { read } from "#read";
 import { dialectName, examples } from "../support/examples.ts";
 import { ready } from "../support/ready.ts";
+import { withoutComments } from "../support/without-comments.ts";
 import { put, run, temporaryFolder } from "./command.ts";
 
 /*
@@ -51,7 +52,8 @@ beforeAll(async () => {
 async function caseOf(dialect: string, golden: string, job: string): Promise<Case> {
   const program = readFileSync(golden, "utf8");
   const { format, machine } = (await ready(dialect)).dialect;
-  const { units } = JSON.parse(job) as { units: "mm" | "inch" };
+  const own = JSON.parse(job) as { units: "mm" | "inch" };
+  const units = format.unitsIn === "job" ? own.units : format.unitsIn;
   const bytes = new TextEncoder().encode(program);
   const batches = [
     ...map(
@@ -59,8 +61,8 @@ async function caseOf(dialect: string, golden: string, job: string): Promise<Cas
       packed,
     ),
   ];
-  const blocks = program.split("\n").filter((block) => !/^\((?!MSG,).*\)$/.test(block));
-  return { name: basename(golden), module: dialectName(dialect), units, batches, text: blocks.join("\n") };
+  const text = withoutComments(program, format);
+  return { name: basename(golden), module: dialectName(dialect), units, batches, text };
 }
 
 function* map<A, B>(values: Iterable<A>, change: (value: A) => B): Generator<B> {
@@ -76,6 +78,7 @@ function packed(batch: Batch): unknown {
     ...Object.fromEntries(columns.map(([name, values]) => [name, column(values as Float64Array)])),
     ...(batch.abc ? { abc: batch.abc.map(column) } : {}),
     asides: structuredClone(batch.asides),
+    sections: batch.sections,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Code, Format, NumberFormat } from "#dialect";
 
-/** A code as in a dialect file: "G59.1", "G5.1 Q1". */
+/** A code as in a dialect file: "G59.1", "M97 Q1". */
 export function code(text: string): Code {
   const [own = "", word = ""] = text.split(" ");
   const plainCode = { letter: own.charAt(0) as "G" | "M", value: Math.round(Number(own.slice(1)) * 10) };
@@ -117,7 +117,7 @@ export const plain: Format = {
       "arc-centre": { absolute: null, incremental: null },
       "feed-mode": { "per-minute": code("G94"), "per-revolution": null, "inverse-time": code("G93") },
       path: { exact: code("G61"), stop: code("G61.1"), blend: code("G64") },
-      "look-ahead": { on: code("G5.1 Q1"), off: code("G5.1 Q0") },
+      "look-ahead": { on: code("M97 Q1"), off: code("M97 Q0") },
       "corner-feed": { on: code("G62"), off: code("G63") },
       overrides: { on: code("M48") },
       cycle: { off: code("G80") },

@@ -50,8 +50,8 @@ export const cases: { readonly [Kind in StepKind]: { readonly parts: Parts } & T
   },
   "look-ahead": {
     parts: [{ kind: "look-ahead", value: "on" }],
-    plain: ["G5.1 Q1"],
-    explicit: ["N10 G05.1 Q1"],
+    plain: ["Q1 M97"],
+    explicit: ["N10 Q1 M97"],
     least: "path.look-ahead.on",
   },
   "corner-feed": {

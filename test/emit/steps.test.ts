@@ -38,7 +38,7 @@ test("text frame: delimiter, program number, header, blocks, delimiter", async (
       [{ kind: "program-start", number: 0 }],
       { header: ["Weather plate"] },
     ),
-  ).toBe("%\n; WEATHER P\n%\n");
+  ).toBe("%\n; WEATHER\n%\n");
   await expect(textOf(plain, parts)).rejects.toThrow("file.program-number");
 });
 

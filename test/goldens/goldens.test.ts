@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Batch, Finding } from "#base";
-import type { Format } from "#dialect";
 import { generateEmitter, loadEmitter } from "#emit";
 import { read } from "#read";
 import { postText, proveText } from "../../core/index.ts";
 import { dialectName, examples } from "../support/examples.ts";
+import { withoutComments } from "../support/without-comments.ts";
 import { ready } from "../support/ready.ts";
 
 /*
@@ -16,16 +16,6 @@ import { ready } from "../support/ready.ts";
 function refusalText(findings: readonly Finding[]): string {
   const lines = findings.filter(({ severity }) => severity === "error").map(({ rule, key, message, fix }) => `${rule}  ${key ?? "-"}  ${message}\n  ${fix ?? "-"}`);
   return `${lines.join("\n")}\n`;
-}
-
-/** A program without its comment blocks, which are no steps; messages to the operator stay. */
-function withoutComments(program: string, { lineEnd, idioms }: Format): string {
-  const mark = idioms.message?.blocks[0]?.[0];
-  const isMessage = (block: string): boolean => mark !== undefined && "literal" in mark && block.startsWith(mark.literal);
-  return program
-    .split(lineEnd)
-    .filter((block) => !/^[(;]/.test(block) || isMessage(block))
-    .join(lineEnd);
 }
 
 for (const example of examples) {

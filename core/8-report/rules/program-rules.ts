@@ -14,6 +14,7 @@ export const programRules = {
   "program/overwrites-input":
     "A program or a module does not replace the job, the set-up or the dialect that it is made from.",
   "program/not-generated": "A module replaces generated modules only, unless the user says --force.",
-  "program/no-types": "The types of a module go into a file beside it; standard output has no place for them.",
+  "program/no-types":
+    "The types of a module go into a file beside it; standard output has no place for them.",
   "program/not-as-proved": "The bytes on the disk are those that were proved.",
 } as const satisfies RuleTexts;

@@ -9,7 +9,8 @@ import { recipes } from "./recipes.ts";
 /** A shipped dialect as the page lists it. */
 interface ShippedDialect {
   readonly name: string;
-  readonly title: string;
+  /** What stands at the head of the file. */
+  readonly about: string;
   readonly parent: string | undefined;
 }
 
@@ -31,7 +32,8 @@ function shippedIn(root: string): ShippedDialect[] {
   const all = files.map((file): ShippedDialect => {
     const text = readFileSync(join(root, "dialects", file), "utf8");
     const value = (key: string): string | undefined => new RegExp(`^${key}: (.*)$`, "m").exec(text)?.[1];
-    return { name: file.slice(0, -ending.length), title: value("title") ?? "", parent: value("extends") };
+    const head = (/^(?:#.*\n)+/.exec(text)?.[0] ?? "").replace(/^# ?/gm, "").trim().replaceAll("\n", " ");
+    return { name: file.slice(0, -ending.length), about: head, parent: value("extends") };
   });
   return [...all.filter((one) => one.parent === undefined), ...all.filter((one) => one.parent !== undefined)];
 }
@@ -84,7 +86,9 @@ function anchor(title: string): string {
 }
 
 function shippedText(shipped: readonly ShippedDialect[]): string {
-  const rows = shipped.map(({ name, title, parent }) => `| \`${name}\` | ${title} | ${parent ?? "-"} |`);
+  const rows = shipped.map(
+    ({ name, about, parent }) => `| \`${name}\` | ${cell(about)} | ${parent ?? "-"} |`,
+  );
   return `## Which one to start from\n\n${whichOne}\n\n| file | what it is | extends |\n|---|---|---|\n${rows.join("\n")}\n`;
 }
 

@@ -44,8 +44,11 @@ lengths and clamps, and leave interlocks to the machine's own safety control.
 | \`min_rpm\`, \`max_rpm\`, \`spin_up\`, \`spin_down\`, \`coast_down\` | the keys of \`machine.spindle\` |
 `;
 
-export const whichOne = `Take the one that is nearest to what the manual says, and state the rest. None of them has a machine: a leaf states its
-\`machine\` and how it confirms (\`confirm\`); until then the longest times are taken, and each program says so.`;
+export const whichOne = `Take the one that is nearest to what the manual says, and state the rest; **what you do not state is as in the file that
+you extend**, also where the manual says nothing of it. \`tapewright dialect show FILE\` prints all of it; before the first program look
+there at least at \`units\`, \`distance\`, \`file\`, \`arc\`, \`cycles\`, \`machine\` and \`confirm\`. None of these files is made for one machine, but some state
+machine facts that you inherit until you state your own: how Z is retracted, who changes tools and what a change leaves behind,
+where lengths come from, and the longest dwells that are common, 20 s for the start of the spindle and 60 s for its stop.`;
 
 export const recipesIntroduction = `What a manual says in its words, and the line for it. Keys are explained below.`;
 

@@ -242,7 +242,7 @@ export const cases: readonly AxisCase[] = [
     axis: 77,
     title: "look-ahead that is turned on and off, or left to the control",
     base: "rs274ngc",
-    one: "path: { look-ahead: { on: G5.1 Q1, off: G5.1 Q0 } }",
+    one: "path: { look-ahead: { on: M90 P1, off: M90 P0 } }",
     other: "path: { look-ahead: none }",
   },
   {
