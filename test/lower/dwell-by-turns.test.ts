@@ -13,7 +13,7 @@ import { errorRules, ready } from "../support/ready.ts";
 
 const leaf = (decimals: number) =>
   ready("leaf.dialect.yaml", {
-    "leaf.dialect.yaml": `dialect: leaf\ntitle: A leaf\nextends: staged-tools\nnumbers: { dwell: ${String(decimals)} }\nspindle: { order: speed-first }\n`,
+    "leaf.dialect.yaml": `dialect: leaf\ntitle: A leaf\nextends: staged-tools\nnumbers: { dwell: ${String(decimals)} }\nfile: { program-number: none }\n`,
   });
 
 const job = (dwell: number, rpm: number): string =>
@@ -51,8 +51,11 @@ describe("a dwell in revolutions", () => {
     );
   });
 
-  test("is refused in an air cut, where the spindle stands", () => {
-    const { program, outcome } = postText({ job: job(0.5, 600), airCut: true }, dialects[0]!);
+  test("is refused with a tool that never turns, and names the unit", () => {
+    const probing = job(0.5, 600)
+      .replace('"spindle":{"rpm":600,"direction":"cw"},', "")
+      .replace('"kind":"end-mill","diameter":6,"flutes":2', '"kind":"probe","diameter":6');
+    const { program, outcome } = postText({ job: probing }, dialects[0]!);
     expect(program).toBeUndefined();
     expect(outcome.findings.find(({ rule }) => rule === "lower/dwell")?.key).toBe("dwell.unit");
   });
