@@ -25,8 +25,8 @@ const dialects = await Promise.all([0, 2].map(leaf));
 
 describe("a dwell in revolutions", () => {
   test("0.5 s at 600 rpm are 5 revolutions, at 601 rpm 6", () => {
-    expect(postText({ job: job(0.5, 600) }, dialects[0]!).program).toMatch(/G04 P5\r\n/);
-    expect(postText({ job: job(0.5, 601) }, dialects[0]!).program).toMatch(/G04 P6\r\n/);
+    expect(postText({ job: job(0.5, 600) }, dialects[0]).program).toMatch(/G04 P5\r\n/);
+    expect(postText({ job: job(0.5, 601) }, dialects[0]).program).toMatch(/G04 P6\r\n/);
   });
 
   test("is proved for every speed and time, and lasts as long as was asked, less than one step longer", () => {
@@ -36,7 +36,7 @@ describe("a dwell in revolutions", () => {
         fc.integer({ min: 1, max: 3_600_000 }),
         fc.integer({ min: 0, max: 1 }),
         (rpm, milliseconds, which) => {
-          const { program, outcome } = postText({ job: job(milliseconds / 1000, rpm) }, dialects[which]!);
+          const { program, outcome } = postText({ job: job(milliseconds / 1000, rpm) }, dialects[which]);
           expect(errorRules(outcome.findings)).toEqual([]);
           const [, digits = "", decimals = ""] = /G04 P(\d*)\.?(\d*)/.exec(program ?? "") ?? [];
           const places = which * 2;
@@ -55,14 +55,14 @@ describe("a dwell in revolutions", () => {
     const probing = job(0.5, 600)
       .replace('"spindle":{"rpm":600,"direction":"cw"},', "")
       .replace('"kind":"end-mill","diameter":6,"flutes":2', '"kind":"probe","diameter":6');
-    const { program, outcome } = postText({ job: probing }, dialects[0]!);
+    const { program, outcome } = postText({ job: probing }, dialects[0]);
     expect(program).toBeUndefined();
     expect(outcome.findings.find(({ rule }) => rule === "lower/dwell")?.key).toBe("dwell.unit");
   });
 
   test("is refused by the guard where a program counts the turns of a spindle that stands", () => {
-    const { program = "" } = postText({ job: job(0.5, 600) }, dialects[0]!);
-    const told = proveText(program.replace(/(\r\n)(G04 P5\r\n)/, "$1M05$1$2"), dialects[0]!).findings;
+    const { program = "" } = postText({ job: job(0.5, 600) }, dialects[0]);
+    const told = proveText(program.replace(/(\r\n)(G04 P5\r\n)/, "$1M05$1$2"), dialects[0]).findings;
     expect(
       told.some(({ rule, message }) => rule === "spindle/at-speed" && message.includes("revolutions")),
     ).toBe(true);
