@@ -37,8 +37,10 @@ export interface Capabilities {
   readonly inverseTimeGrid: number | undefined;
   /** Of S, milli-rpm. Key "numbers.speed". */
   readonly speedGrid: number | undefined;
-  /** Of the dwell word, microseconds. Key "numbers.dwell" with "dwell.unit". */
+  /** Of the dwell word, microseconds or millionths of a revolution. Key "numbers.dwell" with "dwell.unit". */
   readonly dwellGrid: number | undefined;
+  /** Present where dwells are counted in revolutions of the spindle. Key "dwell.unit". */
+  readonly dwellByTurns?: true;
   /** Key "motion.rapids". */
   readonly rapids: "straight" | "dog-leg" | undefined;
   /** Feed of the lines that are rapids, atoms a minute; null where there are rapids. Key "motion.rapid-feed". */
@@ -110,6 +112,8 @@ export interface CycleCapabilities {
   readonly alongZ: boolean;
   /** Whether the feed word of a tap is its lead. Key "cycles.tap-feed". */
   readonly tapLead: boolean;
-  /** Grid of the dwell in a cycle, microseconds. Key "cycles.dwell-unit". */
+  /** Grid of the dwell in a cycle, microseconds or millionths of a revolution. Key "cycles.words.dwell-unit". */
   readonly dwellGrid: number | undefined;
+  /** Present where that dwell is counted in revolutions of the spindle. Key "cycles.words.dwell-unit". */
+  readonly dwellByTurns?: true;
 }

@@ -24,6 +24,9 @@ export const microDegreesPerTurn = 360_000_000;
 /** Microseconds in one second. */
 export const microsecondsPerSecond = 1_000_000;
 
+/** Base units in a revolution of the spindle, as a dwell counts them. */
+export const microRevolutions = 1_000_000;
+
 /** Milli-rpm in one revolution a minute. */
 export const milliPerRpm = 1000;
 

@@ -63,8 +63,10 @@ export interface CycleDefinition {
   readonly levelStated: boolean;
   /** Depth of one peck counted from `retract`, atoms; 0 where the cycle has none. */
   readonly peck: number;
-  /** Dwell at depth, microseconds; 0 where the cycle has none. */
+  /** Dwell at depth, microseconds, or what `dwellIs` says; 0 where the cycle has none. */
   readonly dwell: number;
+  /** `dwell` counts millionths of a revolution of the spindle; absent where it is a time. */
+  readonly dwellIs?: "revolutions";
   /** Back-off of pecks as the cycle's own word says it, atoms; absent where no word does. */
   readonly backOff?: number;
   /** The feed column of its holes holds the lead of the thread, atoms a revolution, whatever the feed mode; otherwise absent. */
@@ -117,7 +119,15 @@ export type Step =
       readonly level: "on" | "off";
       /** Microseconds; 0: waits for ever. */ readonly timeout: number;
     }
-  | { readonly kind: "dwell"; /** Microseconds. */ readonly time: number }
+  | {
+      readonly kind: "dwell";
+      /** Microseconds; 0 where the dwell is counted in revolutions. */ readonly time: number;
+      /**
+       * Millionths of a revolution of the spindle; absent where the dwell is a time. How long it lasts is up to the spindle, so
+       * that it confirms nothing.
+       */
+      readonly revolutions?: number;
+    }
   | { readonly kind: "pause"; readonly optional: boolean }
   | { readonly kind: "message"; readonly text: string }
   | CycleDefinition

@@ -1,11 +1,11 @@
-import { atomsPerUnit, microsecondsPerSecond } from "#base";
-import { inverseTimeOf, timeGrid } from "./resolve-capabilities.ts";
+import { atomsPerUnit } from "#base";
+import { inverseTimeOf, timeGrid, timeUnit } from "./resolve-capabilities.ts";
 import { speedUnit } from "./resolve-format.ts";
 import type { NumberKey } from "./resolve-numbers.ts";
 import { decimalsOf } from "./resolve-numbers.ts";
 import type { Resolving } from "./resolving.ts";
 import type { TreeNode } from "./tree.ts";
-import { time, word } from "./values.ts";
+import { time } from "./values.ts";
 
 /** Numbers have no more decimals than the base units can hold, and stated times lie on the grid of their word. */
 export function checkGrids(resolving: Resolving): void {
@@ -69,10 +69,4 @@ function gridsOf(tree: TreeNode): Grid[] {
     one("cycle-dwell", timeUnit(tree, "cycles.words.dwell-unit")),
     one("timeout", timeUnit(tree, "wait.timeout-unit")),
   ];
-}
-
-function timeUnit(tree: TreeNode, path: string): number | undefined {
-  const unit = word<"s" | "ms">(tree, path);
-  if (unit === undefined) return undefined;
-  return unit === "s" ? microsecondsPerSecond : microsecondsPerSecond / 1000;
 }

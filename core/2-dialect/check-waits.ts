@@ -29,6 +29,7 @@ export function checkWaits(resolving: Resolving, { machine, format }: Dialect): 
       "State two numbers.",
     );
   }
+  checkTurns(resolving, { machine, format });
   for (const [name, confirmation] of Object.entries(machine.confirm)) {
     if (confirmation.by !== "wait") continue;
     checkSignal(resolving, name as ConfirmationName, confirmation.signal, machine);
@@ -41,6 +42,24 @@ export function checkWaits(resolving: Resolving, { machine, format }: Dialect): 
       resolving.fail("dialect/confirm", `confirm.${name}.timeout`, message, fix);
     }
   }
+}
+
+/** A dwell in revolutions lasts as long as the spindle likes, and for ever where it stands: nothing can be confirmed by one. */
+function checkTurns({ fail }: Resolving, { machine, format }: Pick<Dialect, "machine" | "format">): void {
+  if (format.dwell?.unit !== "rev") return;
+  const because = "dwells are counted in revolutions of the spindle (`dwell.unit: rev`)";
+  const fix = "Confirm it by wait, intrinsic or operator, or state a `dwell.unit` of s or ms.";
+  for (const [name, confirmation] of Object.entries(machine.confirm))
+    if (confirmation.by === "dwell")
+      fail("dialect/confirm", `confirm.${name}.dwell`, `\`confirm.${name}\` is a time, but ${because}.`, fix);
+  for (const [name, signal] of Object.entries(machine.signals))
+    if (signal.settle > 0)
+      fail(
+        "dialect/signal",
+        `machine.signals.${name}.settle`,
+        `The settling of \`${name}\` is a time, but ${because}.`,
+        "Leave the settling out, or state a `dwell.unit` of s or ms.",
+      );
 }
 
 const wordsOfWait = 'Add `idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }`.';

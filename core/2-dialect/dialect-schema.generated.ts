@@ -1093,13 +1093,13 @@ export type DwellCode = string;
  */
 export type DwellWord = string;
 /**
- * What the time is counted in.
+ * What a dwell is counted in: seconds, milliseconds, or revolutions of the spindle (rev). Under rev the time of a job becomes revolutions at the speed that is commanded there, rounded up, and no state can be confirmed by a dwell.
  *
- * Unit: s or ms.
+ * Unit: s, ms or rev.
  *
  * If wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.
  */
-export type DwellUnit = "s" | "ms";
+export type DwellUnit = "s" | "ms" | "rev";
 /**
  * apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.
  *
@@ -1474,13 +1474,13 @@ export type BackOffWord = string;
  */
 export type DwellWord1 = string;
 /**
- * What the dwell in a cycle is counted in.
+ * What the dwell in a cycle is counted in: seconds, milliseconds, or revolutions of the spindle (rev), rounded up at the commanded speed.
  *
- * Unit: s or ms.
+ * Unit: s, ms or rev.
  *
  * If wrong: no dwell at depth, or a very long one.
  */
-export type UnitOfTheDwell = "s" | "ms";
+export type UnitOfTheDwell = "s" | "ms" | "rev";
 /**
  * Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).
  *

@@ -184,7 +184,7 @@ export interface Format {
   readonly dwell:
     | {
         readonly word: string;
-        readonly unit: "s" | "ms";
+        readonly unit: "s" | "ms" | "rev";
         /** Whether the dwell behind a start of the spindle shares its block. */
         readonly blocks: "apart" | "with-start";
       }
@@ -199,7 +199,7 @@ export interface Format {
         readonly retractWord: string;
         readonly peckWord: string;
         readonly dwellWord: string;
-        readonly dwellUnit: "s" | "ms";
+        readonly dwellUnit: "s" | "ms" | "rev";
         /** Level without a return word, where the dialect has none. */
         readonly levelWithout: "retract" | "initial" | undefined;
         /** Back-offs that the controller fixes, atoms. */

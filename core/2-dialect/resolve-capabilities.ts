@@ -1,5 +1,5 @@
 import type { ArcCapabilities, Capabilities, CycleCapabilities } from "#base";
-import { inverseTimeUnit, microsecondsPerSecond } from "#base";
+import { inverseTimeUnit, microRevolutions, microsecondsPerSecond } from "#base";
 import { declaredWords } from "./code-keys.ts";
 import { increment, rapidFeed, unitGrid } from "./rapid-feed.ts";
 import { arcForm, arcPlanes, gearRanges, largestSweep, speedUnit } from "./resolve-format.ts";
@@ -26,6 +26,7 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     speedGrid: speedGrid(tree),
     gears: gearRanges(tree).map(({ from, to }) => ({ from, to })),
     dwellGrid: timeGrid(tree, "dwell", "dwell.unit"),
+    ...byTurns(tree, "dwell.unit"),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     axesOfRapid:
       word(tree, "motion.rapid-axes") === "one-at-a-time" ? 1 : number(tree, "motion.axes-at-once"),
@@ -76,11 +77,23 @@ function speedGrid(tree: TreeNode): number | undefined {
   return unit === undefined ? undefined : grid(tree, "speed", unit);
 }
 
-/** Grid of a time in microseconds, by its decimals and the key of its unit. */
+/** Whether a dwell is counted in revolutions of the spindle. */
+function byTurns(tree: TreeNode, unitPath: string): { readonly dwellByTurns?: true } {
+  return word(tree, unitPath) === "rev" ? { dwellByTurns: true } : {};
+}
+
+/** Grid of a time in microseconds, or of a dwell in millionths of a revolution, by its decimals and the key of its unit. */
 export function timeGrid(tree: TreeNode, key: NumberKey, unitPath: string): number | undefined {
-  const unit = word<"s" | "ms">(tree, unitPath);
+  const unit = timeUnit(tree, unitPath);
+  return unit === undefined ? undefined : grid(tree, key, unit);
+}
+
+/** Base units in 1 of a time or a dwell: microseconds, or millionths of a revolution. */
+export function timeUnit(tree: TreeNode, unitPath: string): number | undefined {
+  const unit = word<"s" | "ms" | "rev">(tree, unitPath);
   if (unit === undefined) return undefined;
-  return grid(tree, key, unit === "s" ? microsecondsPerSecond : microsecondsPerSecond / 1000);
+  if (unit === "rev") return microRevolutions;
+  return unit === "s" ? microsecondsPerSecond : microsecondsPerSecond / 1000;
 }
 
 function resolveArcs(tree: TreeNode): ArcCapabilities {
@@ -113,6 +126,7 @@ function resolveCycleCapabilities(tree: TreeNode): CycleCapabilities {
     alongZ: word(tree, "cycles.axis") === "z",
     tapLead: word(tree, "cycles.tap-feed") === "lead",
     dwellGrid: timeGrid(tree, "cycle-dwell", "cycles.words.dwell-unit"),
+    ...byTurns(tree, "cycles.words.dwell-unit"),
   };
 }
 

@@ -232,7 +232,7 @@ export function largestSweep(tree: TreeNode): number | undefined {
 
 function resolveDwell(resolving: Resolving): Format["dwell"] {
   const letter = word(resolving.tree, "dwell.word");
-  const unit = word<"s" | "ms">(resolving.tree, "dwell.unit");
+  const unit = word<"s" | "ms" | "rev">(resolving.tree, "dwell.unit");
   const blocks = word<"apart" | "with-start">(resolving.tree, "dwell.blocks");
   if (letter === undefined || unit === undefined || blocks === undefined) return undefined;
   return { word: letter, unit, blocks };

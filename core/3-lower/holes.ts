@@ -5,6 +5,7 @@ import { roundsToNothing, tapCycleNotSaid, tapLevelNotSaid } from "./findings.ts
 import { forgetFeed, inWrittenMode, roundFeed } from "./feed.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { drillLonghand } from "./longhand.ts";
+import { revolutionsOf } from "./dwell.ts";
 import { knownAxes, rapidZ } from "./motion.ts";
 import { writeAside, writeRow } from "./output.ts";
 import { selectPlane } from "./plane.ts";
@@ -135,7 +136,7 @@ function defineCycle(state: Lowering, levels: Levels, source: number): CycleDefi
     between,
     levelStated,
     peck: onPeckGrid(levels.holes.peck),
-    dwell: cycleDwell(state, levels),
+    ...cycleDwell(state, levels),
     ...(pecks && saysBackOff ? { backOff: onPeckGrid(backOffOf(levels.holes)) } : {}),
     ...(isTap && tapLead ? { feedIs: "lead" } : {}),
   };
@@ -173,9 +174,11 @@ function fitsCycle(state: Lowering, levels: Levels, source: number): boolean {
 }
 
 /** The dwell of a cycle on its grid, at least one increment. */
-function cycleDwell(state: Lowering, levels: Levels): number {
+function cycleDwell(state: Lowering, levels: Levels): Pick<CycleDefinition, "dwell" | "dwellIs"> {
   const { dwell, cycle } = levels.holes;
-  if (dwell === 0 || (cycle !== "dwell" && cycle !== "bore")) return 0;
+  if (dwell === 0 || (cycle !== "dwell" && cycle !== "bore")) return { dwell: 0 };
   const grid = state.capabilities.cycles.dwellGrid ?? state.capabilities.dwellGrid ?? 1;
-  return Math.max(grid, roundToGrid(dwell, grid));
+  if (state.capabilities.cycles.dwellByTurns)
+    return { dwell: revolutionsOf(dwell, state.rpm, grid), dwellIs: "revolutions" };
+  return { dwell: Math.max(grid, roundToGrid(dwell, grid)) };
 }

@@ -128,7 +128,7 @@ export type Step =
   | { readonly kind: "coolant"; readonly medium: "mist" | "flood" | "air" | "through-tool" | "all"; readonly on: boolean }
   | { readonly kind: "output"; readonly number: number; readonly on: boolean }
   | { readonly kind: "wait"; readonly input: number; readonly level: "on" | "off"; readonly timeout: number }
-  | { readonly kind: "dwell"; readonly time: number }
+  | { readonly kind: "dwell"; readonly time: number; readonly revolutions?: number }
   | { readonly kind: "pause"; readonly optional: boolean }
   | { readonly kind: "message"; readonly text: string }
   | {
@@ -141,6 +141,7 @@ export type Step =
       readonly levelStated: boolean;
       readonly peck: number;
       readonly dwell: number;
+      readonly dwellIs?: "revolutions";
     }
   | {
       readonly kind: "auxiliary";

@@ -54,6 +54,7 @@ export const names = [
   "taps",
   "backOff",
   "dwells",
+  "revolutions",
   "between",
   "levelStated",
   "peck",

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microRevolutions, microsecondsPerSecond } from "#base";
 import type { NumberFormat, UnitFormats } from "#dialect";
 import { back, call, choose, constant, div, func, get, put, set } from "./builders.ts";
 import type { Expression, FunctionDeclaration } from "./builders.ts";
@@ -24,8 +24,10 @@ interface Writer {
 
 /** The writers of all numbers that a block may hold. */
 function writers({ format: { numbers, motion, dwell, cycles, waitValues, speedUnit } }: Context): Writer[] {
-  const timeUnit = (unit: "s" | "ms" | undefined): number =>
-    unit === "ms" ? microsecondsPerSecond / 1000 : microsecondsPerSecond;
+  const timeUnit = (unit: "s" | "ms" | "rev" | undefined): number => {
+    if (unit === "rev") return microRevolutions;
+    return unit === "ms" ? microsecondsPerSecond / 1000 : microsecondsPerSecond;
+  };
   return [
     { name: "writeLength", key: "numbers.length", formats: numbers.length, unit: atomsPerUnit },
     { name: "writeArcCentre", key: "numbers.arc-centre", formats: numbers.arcCentre, unit: atomsPerUnit },

@@ -68,7 +68,8 @@ export interface Quantities {
   readonly timeout: Quantity | undefined;
 }
 
-const microsecondsIn = { s: 1_000_000, ms: 1000 } as const;
+/** Microseconds, or millionths of a revolution. */
+const partsIn = { s: 1_000_000, ms: 1000, rev: 1_000_000 } as const;
 
 function byUnits(formats: UnitFormats, key: string, suffix: string): Record<UnitSystem, Quantity> {
   const of = (units: UnitSystem): Quantity =>
@@ -76,8 +77,8 @@ function byUnits(formats: UnitFormats, key: string, suffix: string): Record<Unit
   return { mm: of("mm"), inch: of("inch") };
 }
 
-function time(format: NumberFormat, unit: "s" | "ms", key: string): Quantity {
-  return quantity(format, microsecondsIn[unit], key, unit);
+function time(format: NumberFormat, unit: keyof typeof partsIn, key: string): Quantity {
+  return quantity(format, partsIn[unit], key, unit);
 }
 
 /** Unit, key and name of inverse time. */

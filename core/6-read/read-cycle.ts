@@ -157,6 +157,9 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
     levelStated: cycle.levelSaid,
     peck,
     dwell,
+    ...(needsDwell(numbers.cycle) && reader.format.cycles?.dwellUnit === "rev"
+      ? { dwellIs: "revolutions" }
+      : {}),
     ...(backOff === undefined ? {} : { backOff }),
     ...(taps && reader.format.cycles?.tapLead === true ? { feedIs: "lead" } : {}),
   };

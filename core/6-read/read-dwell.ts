@@ -36,6 +36,8 @@ export function readDwell(reader: Reader): void {
   }
   block.used |= bit;
   const time = readNumber(reader, letter, reader.quantities.dwell);
-  if (time >= 0) pushStep(reader, { kind: "dwell", time });
+  const byTurns = format.dwell.unit === "rev";
+  if (time >= 0)
+    pushStep(reader, byTurns ? { kind: "dwell", time: 0, revolutions: time } : { kind: "dwell", time });
   else reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), "is below 0"));
 }

@@ -11,6 +11,7 @@ export function error(rule: GuardRule, message: string, fix: string, key?: strin
 const speedFaults = {
   unconfirmed: "cuts before the spindle is known to run at",
   stopped: "cuts while the spindle stands still; the speed should be",
+  dwell: "dwells by revolutions of a spindle that is not known to turn at",
 } as const;
 
 const reversalFaults = {

@@ -22,7 +22,7 @@ export const guardRules = {
   },
   "spindle/at-speed": {
     holds:
-      "No feed motion with a turning tool until the commanded speed is confirmed since the start or the last change.",
+      "No feed motion with a turning tool, and no dwell in revolutions, until the commanded speed is confirmed since the start or the last change.",
     source: practice,
   },
   "spindle/stopped-for-swap": {

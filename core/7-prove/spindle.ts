@@ -190,6 +190,20 @@ export function checkAtSpeed(watch: Watch): void {
   if (turning) confirmSpindle(watch, false);
 }
 
+/** A dwell in revolutions: it takes time, but nobody can say how much, so that it confirms nothing. */
+export function dwellByTurns(watch: Watch): void {
+  checkTurnsCounted(watch);
+  watch.state.spindle.timePassed = true;
+}
+
+/** spindle/at-speed: where the revolutions of a dwell are counted. With a spindle that stands it would never end, or be skipped. */
+export function checkTurnsCounted(watch: Watch): void {
+  const { spindle } = watch.state;
+  if (!neverTurns(watch) && isTurning(watch) && spindle.confirmed && !spindle.inCycle) return;
+  const how = howToConfirm(watch, "at-speed");
+  tell(watch, findings["spindle/at-speed"]({ fault: "dwell", speed: speedText(spindle.rpm), how }));
+}
+
 /** spindle/stopped-for-swap: before anything that needs the spindle to stand still. */
 export function checkStopped(watch: Watch, event: SwapEvent): void {
   const { spindle } = watch.state;

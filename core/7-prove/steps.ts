@@ -5,7 +5,15 @@ import { endProgram } from "./end.ts";
 import { lengthOffset, measureLength, workOffset } from "./offsets.ts";
 import { clamp, release } from "./rack.ts";
 import { referenceReturn } from "./reference.ts";
-import { checkDueSpeed, leaveCycle, spindleSpeed, spindleStart, spindleStop } from "./spindle.ts";
+import {
+  checkDueSpeed,
+  checkTurnsCounted,
+  dwellByTurns,
+  leaveCycle,
+  spindleSpeed,
+  spindleStart,
+  spindleStop,
+} from "./spindle.ts";
 import { applyEffects, changeTool, pauseProgram, selectTool } from "./swap.ts";
 import type { Watch } from "./watch.ts";
 
@@ -56,10 +64,14 @@ const handlers: { readonly [K in StepKind]: (watch: Watch, step: StepOf<K>) => v
     else watch.state.outputs.delete(step.number);
   },
   wait: (watch, step) => hearWait(watch, step),
-  dwell: (watch, step) => hearDwell(watch, step.time),
+  dwell: (watch, step) => {
+    if (step.revolutions === undefined) hearDwell(watch, step.time);
+    else dwellByTurns(watch);
+  },
   pause: (watch, step) => pauseProgram(watch, step.optional),
   message: () => undefined,
   "cycle-definition": (watch, step) => {
+    if (step.dwellIs === "revolutions") checkTurnsCounted(watch);
     watch.state.cycle = step;
     watch.state.cycleFaulty = false;
   },

@@ -1,4 +1,4 @@
-import { atomsPerUnit, inverseTimeUnit, microsecondsPerSecond, milliPerRpm } from "#base";
+import { atomsPerUnit, inverseTimeUnit, microRevolutions, microsecondsPerSecond, milliPerRpm } from "#base";
 import type { CycleKind, FeedMode, Step, StepKind, UnitSystem } from "#base";
 
 /** Unit words behind a length. */
@@ -107,12 +107,12 @@ const stepWords: Words = {
     const limit = step.timeout ? `, at most ${timeText(step.timeout)}` : "";
     return `wait for input ${step.input} ${step.level}${limit}`;
   },
-  dwell: (step) => `dwell ${timeText(step.time)}`,
+  dwell: (step) => `dwell ${dwellText(step.revolutions ?? step.time, step.revolutions !== undefined)}`,
   pause: (step) => (step.optional ? "optional stop" : "program stop"),
   message: (step) => `message "${step.text}"`,
   "cycle-definition": (step, units) => {
     const peck = step.peck ? `, peck ${lengthText(step.peck, units)}` : "";
-    const dwell = step.dwell ? `, dwell ${timeText(step.dwell)}` : "";
+    const dwell = step.dwell ? `, dwell ${dwellText(step.dwell, step.dwellIs === "revolutions")}` : "";
     const levels = `to Z ${lengthText(step.depth, units)} from ${lengthText(step.retract, units)}`;
     return `${cycleWord[step.cycle]} ${levels}, back to ${step.between} ${lengthText(step.level, units)}${peck}${dwell}`;
   },
@@ -125,4 +125,9 @@ const stepWords: Words = {
 export function stepText(step: Step, units: UnitSystem): string {
   const words = stepWords[step.kind] as (step: Step, units: UnitSystem) => string;
   return words(step, units);
+}
+
+/** A dwell: 0.5 s, or 20 revolutions of the spindle. */
+function dwellText(amount: number, byTurns: boolean): string {
+  return byTurns ? `${String(amount / microRevolutions)} revolutions` : timeText(amount);
 }

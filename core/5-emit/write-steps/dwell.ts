@@ -1,4 +1,4 @@
-import { get, same, str, when } from "../builders.ts";
+import { get, orElse, same, str, when } from "../builders.ts";
 import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
@@ -9,7 +9,9 @@ import { blockOf, codeWord, inOrder, keyed, numberWord, settled } from "../words
 export function writeDwell(context: Context): Statement[] {
   const { dwell, codes } = context.format;
   if (dwell === undefined) return [faultOn("dwell.word")];
-  const time = keyed(context, "dwell.word", numberWord(dwell.word, "writeDwellTime", get("step", "time")));
+  // A dwell of the other kind comes out as 0, which the reader does not take for it.
+  const amount = dwell.unit === "rev" ? orElse(get("step", "revolutions"), 0) : get("step", "time");
+  const time = keyed(context, "dwell.word", numberWord(dwell.word, "writeDwellTime", amount));
   const words = [codeWord(context, "dwell.code", codes.dwell), time];
   const alone = [settled(), ...blockOf(context, inOrder(context, words))];
   if (dwell.blocks === "apart") return alone;

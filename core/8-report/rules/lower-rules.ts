@@ -13,6 +13,7 @@ export const lowerRules = {
   "lower/axes-at-once": "No motion at feed moves more axes than the controller moves at once.",
   "lower/full-circle": "An arc whose rounded ends meet stays what it was: a full circle, a line, or nothing.",
   "lower/range": "A number fits the format of its address.",
+  "lower/dwell": "A dwell in revolutions stands where the spindle turns.",
   "lower/rounded": "A value is written as stated; otherwise it is said which value takes its place.",
   "lower/work-offset": "The dialect has a word for the work offset.",
   "lower/coolant": "The dialect can switch the coolant on, and off again.",

@@ -122,6 +122,15 @@ export const cases: readonly AxisCase[] = [
   },
   {
     axis: 108,
+    title: "the dwell of a cycle in milliseconds, or in revolutions of the spindle",
+    base: "staged-tools",
+    both: "file: { program-number: none }",
+    job: holesJob([dwelling]),
+    one: "cycles: { words: { dwell-unit: ms } }",
+    other: "cycles: { words: { dwell-unit: rev } }",
+  },
+  {
+    axis: 108,
     title: "the dwell of a cycle in P, or in L",
     base: "rs274ngc",
     job: holesJob([dwelling]),

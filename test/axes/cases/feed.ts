@@ -7,6 +7,10 @@ const moves = [
   { line: { x: 20 }, feed: 0.2 },
   { dwell: 0.5 },
 ];
+const probing = jobWith([{ rapid: { x: 0, y: 0 } }, { dwell: 0.5 }], {
+  spindle: undefined,
+  coolant: "off",
+}).replace('"kind":"end-mill","diameter":6,"flutes":2', '"kind":"probe","diameter":6');
 const byRevolution = jobWith(moves, { feedMode: "per-revolution" });
 const byTime = jobWith(moves, { feedMode: "inverse-time" });
 
@@ -79,6 +83,24 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "dwell: { unit: s }",
     other: "dwell: { unit: ms }\nnumbers: { dwell: 0 }",
+  },
+  {
+    axis: 74,
+    title: "dwells in milliseconds, or in revolutions of the spindle",
+    base: "staged-tools",
+    both: "file: { program-number: none }",
+    one: "dwell: { unit: ms }",
+    other: "dwell: { unit: rev }",
+  },
+  {
+    axis: 74,
+    title: "dwells in seconds, or in revolutions, where the spindle stands",
+    base: "staged-tools",
+    both: "file: { program-number: none }",
+    job: probing,
+    one: "dwell: { unit: s }",
+    other: "dwell: { unit: rev }",
+    otherRefuses: "lower/dwell",
   },
   {
     axis: 74,
