@@ -21,6 +21,8 @@ export interface Capabilities {
   readonly programNumbers?: { readonly from: number; readonly to: number };
   /** What begins a section of the program. Key "blocks.sections.begin-at". */
   readonly sectionsBeginAt?: "operation" | "tool";
+  /** Whether a section states all modes that the start of the program states. Key "blocks.sections.modes". */
+  readonly sectionModes?: "restated" | "kept";
   /** Key "distance.programs-in". */
   readonly distance: "absolute" | "incremental" | undefined;
   /** Least increment of X Y Z, atoms. Key "numbers.length". */

@@ -94,6 +94,7 @@ export interface Batch {
   asides: Step[];
   /** Rows before which a section of the program begins, rising. */
   sections: number[];
+  sectionNames: string[];
 }
 
 export type FeedMode = "per-minute" | "per-revolution" | "inverse-time";

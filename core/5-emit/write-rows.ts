@@ -78,7 +78,11 @@ export function defineRows(context: Context): FunctionDeclaration {
 /** Where a section begins, the block of the row is marked as its first. */
 function atSection(): Statement {
   const next = pick(get("batch", "sections"), get("state", "section"));
-  return when(same("row", next), [increase(get("state", "section"), 1), run(call("beginSection", "state"))]);
+  const name = pick(get("batch", "sectionNames"), get("state", "section"));
+  return when(same("row", next), [
+    run(call("beginSection", "state", name)),
+    increase(get("state", "section"), 1),
+  ]);
 }
 
 /** Constants that name the row kinds. */
