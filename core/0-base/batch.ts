@@ -72,6 +72,8 @@ export interface Batch<Aside = Step> {
   asides: Aside[];
   /** Rows before which a section of the program begins, rising. Form alone: neither guard nor comparison looks at it. */
   sections: number[];
+  /** What each of these sections is called, in the same order; "" where nobody knows. */
+  sectionNames: string[];
 }
 
 /** The columns that every batch has, for who copies rows. */
@@ -118,6 +120,7 @@ export function createBatch<Aside = Step>(rows: number = batchRows, rotary = fal
     source: column(),
     asides: [],
     sections: [],
+    sectionNames: [],
   };
 }
 
@@ -131,6 +134,7 @@ export function clearBatch(batch: Batch<unknown>): void {
   batch.count = 0;
   batch.asides = [];
   batch.sections = [];
+  batch.sectionNames = [];
 }
 
 /** Appends a rare step; the caller has seen to it that there is room. */

@@ -21,6 +21,19 @@ export interface Capabilities {
   readonly programNumbers?: { readonly from: number; readonly to: number };
   /** What begins a section of the program. Key "blocks.sections.begin-at". */
   readonly sectionsBeginAt?: "operation" | "tool";
+  /** Whether a section states all modes that the start of the program states. Key "blocks.sections.modes". */
+  readonly sectionModes?: "restated" | "kept";
+  /** Largest numbers by what they are, in base units; absent where no address has a limit. Keys "numbers.digits", "numbers.whole-digits". */
+  readonly largest?:
+    | {
+        readonly length: PerUnit;
+        readonly "per-minute": PerUnit;
+        readonly "per-revolution": PerUnit | undefined;
+        readonly "inverse-time": number | undefined;
+        readonly speed: number;
+        readonly dwell: number;
+      }
+    | undefined;
   /** Key "distance.programs-in". */
   readonly distance: "absolute" | "incremental" | undefined;
   /** Least increment of X Y Z, atoms. Key "numbers.length". */

@@ -22,7 +22,7 @@ export function checkFormat(resolving: Resolving, { format }: Dialect): void {
 
 function checkFile(
   { fail }: Resolving,
-  { blockEnd, comments, programNumber, delimiter, sections }: Format,
+  { blockEnd, comments, programNumber, delimiter, sections, idioms }: Format,
 ): void {
   if (blockEnd === ";" && comments.style === "semicolon") {
     fail(
@@ -32,6 +32,7 @@ function checkFile(
       "Choose another style, or none.",
     );
   }
+  checkSectionComments(fail, sections, comments, idioms);
   if (programNumber === null) return;
   if (programNumber.letter === ":" && sections.mark === ":") {
     fail("dialect/format", "blocks.sections.mark", "A colon marks the program number and each section.");
@@ -55,6 +56,25 @@ function checkFile(
       "The highest program number has more digits than a program number has.",
     );
   }
+}
+
+/** Each section comment begins with the word SECTION, which must not be what a message is known by. */
+function checkSectionComments(
+  fail: Resolving["fail"],
+  sections: Format["sections"],
+  { style }: Format["comments"],
+  { message: idiom }: Format["idioms"],
+): void {
+  if (!sections.comments) return;
+  const key = "blocks.sections.comments";
+  if (style === "none")
+    fail("dialect/format", key, "Sections have comments, and the dialect has none.", "State `comments: no`.");
+  const first = idiom?.blocks[0]?.[0];
+  const mark = first && "literal" in first ? first.literal.replace(/[\s(;]/g, "").toUpperCase() : "";
+  if (mark === "" || (!mark.startsWith("SECTION") && !"SECTION".startsWith(mark))) return;
+  const message =
+    "The comment of a section begins with SECTION, by which a message to the operator is known.";
+  fail("dialect/format", key, message, "Give messages another mark in `idioms.message`.");
 }
 
 function checkBlockNumbers({ fail }: Resolving, { blockNumber }: Format): void {
@@ -140,6 +160,11 @@ function checkStopMessage({ fail }: Resolving, format: Format): void {
   if (comments.style === "semicolon" && blockEnd !== "") {
     const message = "The message of a stop would swallow the sign at the end of its block.";
     fail("dialect/format", "stops.comment", message, "State `comment: own-block`.");
+  }
+  if (comments.place === "own-block") {
+    const message = "The message of a stop shares its block, and a comment shares a block with nothing.";
+    const fix = "State `stops: { comment: own-block }`, or `comments: { place: anywhere }`.";
+    fail("dialect/format", "stops.comment", message, fix);
   }
   const number =
     blockNumber === null

@@ -1,5 +1,6 @@
 import { checkAddresses } from "./check-addresses.ts";
 import { checkCodes } from "./check-codes.ts";
+import { checkExecution } from "./check-execution.ts";
 import { checkFormat } from "./check-format.ts";
 import { checkGrids } from "./check-grids.ts";
 import { checkMachine } from "./check-machine.ts";
@@ -15,6 +16,7 @@ export function checkSense(resolving: Resolving, dialect: Dialect): void {
   checkCodes(resolving, dialect.format.extraCodes);
   checkAddresses(resolving, dialect.format);
   checkFormat(resolving, dialect);
+  checkExecution(resolving, dialect);
   checkTools(resolving, dialect);
   checkCycleWords(resolving, dialect);
   checkGrids(resolving);

@@ -269,6 +269,18 @@ export type BeginningOfASection = "operation" | "tool";
  */
 export type MarkOfASection = "N" | "colon";
 /**
+ * yes: a comment with the name of the operation, or of the tool where a section begins at one, stands before the first block of each section; no: none does. A comment is no step, and is never read as a message.
+ *
+ * If wrong: nobody finds the place at the screen, or the comment alarms.
+ */
+export type CommentOfASection = "yes" | "no";
+/**
+ * restated: each section states all modes that the start of the program states, units, compensation off and cycles off among them, so that a program can be taken up at it by the control's own block search; kept: it states the modes of its operation, and what was said at the start stays in force.
+ *
+ * If wrong: a program that is taken up at a section runs in units or with a compensation that somebody left in force.
+ */
+export type ModesOfASection = "restated" | "kept";
+/**
  * none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.
  *
  * If wrong: a block that should be skipped is executed, or the other way round.
@@ -293,11 +305,17 @@ export type WordsInABlock = None3 | number;
  */
 export type None3 = "none";
 /**
- * Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. They are written in blocks of their own; this decides what a program from elsewhere means.
+ * Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. Where `executes` is left-to-right, all of them act where they stand. They are written in blocks of their own; this decides what a program from elsewhere means.
  *
  * If wrong: the spindle stops and the tool is then driven through the material.
  */
 export type WhenStopsAct = "before-motion" | "after-motion";
+/**
+ * by-kind: the words of a block act in the order of their kinds, whatever their order in the text (NISTIR 6556 Table 8); left-to-right: each word acts where it stands, and a motion where its first axis word stands.
+ *
+ * If wrong: the spindle starts at the speed said before, or an axis moves at the feed or in the mode of the block before.
+ */
+export type OrderOfExecution = "by-kind" | "left-to-right";
 /**
  * always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.
  *
@@ -2789,6 +2807,7 @@ export interface Blocks {
   delete?: BlockDelete;
   "most-words"?: WordsInABlock;
   "stops-act"?: WhenStopsAct;
+  executes?: OrderOfExecution;
 }
 /**
  * The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.
@@ -2796,6 +2815,8 @@ export interface Blocks {
 export interface Sections {
   "begin-at"?: BeginningOfASection;
   mark?: MarkOfASection;
+  comments?: CommentOfASection;
+  modes?: ModesOfASection;
 }
 /**
  * Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.

@@ -100,8 +100,16 @@ export interface Format {
     /** Digits; 0: as many as needed. */
     readonly width: number;
   } | null;
-  /** What begins a section, and the address of the block number of its first block. */
-  readonly sections: { readonly beginAt: "operation" | "tool"; readonly mark: "N" | ":" };
+  readonly sections: {
+    /** What begins a section. */
+    readonly beginAt: "operation" | "tool";
+    /** The address of the block number of its first block. */
+    readonly mark: "N" | ":";
+    /** Whether a comment with its name stands before that. */
+    readonly comments: boolean;
+    /** Whether it states all modes that the start of the program states. */
+    readonly modes: "restated" | "kept";
+  };
   readonly separator: "" | " " | "\t";
   /** Addresses in the order in which a block has them; G and M once each, "N" first. */
   readonly order: readonly string[];
@@ -123,6 +131,8 @@ export interface Format {
   readonly optionalStopMark: string;
   /** Whether M05 and M09 act before or after the motion of their block; M00, M01 and the end act after it in any case. */
   readonly stopsAct: "before-motion" | "after-motion";
+  /** Whether words act in the order of their kinds, or each where it stands. */
+  readonly executes: "by-kind" | "left-to-right";
   readonly numbers: {
     readonly length: UnitFormats;
     readonly arcCentre: UnitFormats;

@@ -58,9 +58,13 @@ function programNumbers(tree: TreeNode): Pick<Capabilities, "programNumbers"> {
   return from === undefined || to === undefined ? {} : { programNumbers: { from, to } };
 }
 
-function sections(tree: TreeNode): Pick<Capabilities, "sectionsBeginAt"> {
+function sections(tree: TreeNode): Pick<Capabilities, "sectionsBeginAt" | "sectionModes"> {
   const beginAt = word<"operation" | "tool">(tree, "blocks.sections.begin-at");
-  return beginAt === undefined ? {} : { sectionsBeginAt: beginAt };
+  const modes = word<"restated" | "kept">(tree, "blocks.sections.modes");
+  return {
+    ...(beginAt === undefined ? {} : { sectionsBeginAt: beginAt }),
+    ...(modes === undefined ? {} : { sectionModes: modes }),
+  };
 }
 
 function grid(tree: TreeNode, key: NumberKey, unit: number): number | undefined {

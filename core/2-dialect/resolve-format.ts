@@ -123,6 +123,7 @@ type BlockParts = Pick<
   | "blockDelete"
   | "optionalStopMark"
   | "stopsAct"
+  | "executes"
 >;
 
 function resolveBlocks(resolving: Resolving): BlockParts {
@@ -138,6 +139,8 @@ function resolveBlocks(resolving: Resolving): BlockParts {
     sections: {
       beginAt: choice(resolving, "blocks.sections.begin-at", "operation"),
       mark: choice(resolving, "blocks.sections.mark", "N") === "N" ? "N" : ":",
+      comments: flag(resolving, "blocks.sections.comments"),
+      modes: choice(resolving, "blocks.sections.modes", "kept"),
     },
     longest: limit(resolving, "blocks.longest", 80),
     mostWords: limit(resolving, "blocks.most-words", 6),
@@ -147,6 +150,7 @@ function resolveBlocks(resolving: Resolving): BlockParts {
     blockDelete: resolveBlockDelete(resolving),
     optionalStopMark: blockDeleteMark(resolving.tree, "stops.optional"),
     stopsAct: choice(resolving, "blocks.stops-act", "after-motion"),
+    executes: choice(resolving, "blocks.executes", "by-kind"),
   };
 }
 

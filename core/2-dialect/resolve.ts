@@ -5,6 +5,7 @@ import type { Chain } from "./chain.ts";
 import { loadChain } from "./chain.ts";
 import type { Dialect } from "./dialect.ts";
 import { resolveIdioms } from "./idioms.ts";
+import { largestNumbers } from "./largest-numbers.ts";
 import type { DialectLoader } from "./loader.ts";
 import { resolveCapabilities } from "./resolve-capabilities.ts";
 import { resolveConfirm } from "./resolve-confirm.ts";
@@ -30,7 +31,10 @@ export async function resolveFiles(
   const resolving = startResolving(chain.merged, files, report);
   const resolved = await resolveTree(resolving);
   if (!resolving.failed()) checkSense(resolving, resolved);
-  return resolving.failed() ? undefined : { chain, dialect: resolved };
+  if (resolving.failed()) return undefined;
+  const largest = largestNumbers(resolved.format);
+  const capabilities = { ...resolved.capabilities, ...(largest === undefined ? {} : { largest }) };
+  return { chain, dialect: { ...resolved, capabilities } };
 }
 
 async function resolveTree(resolving: Resolving): Promise<Dialect> {

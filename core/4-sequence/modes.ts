@@ -26,11 +26,23 @@ export function stateAllModes(run: Run, first: Operation | undefined): void {
   const unitsFirst = capabilities.unitsStated === "first-block";
   if (unitsFirst) state(run, `units.${units}`, { kind: "units", value: units });
   state(run, "feed.per-minute", { kind: "feed-mode", value: "per-minute" });
+  stateModesBehindFeed(run, first, !unitsFirst);
+}
+
+/** All modes but that of the feed; in a section with the work offset of its operation. */
+function stateModesBehindFeed(
+  run: Run,
+  operation: Operation | undefined,
+  saysUnits: boolean,
+  workOffset = false,
+): void {
+  const { units } = run.request;
   state(run, "cancel.overrides", { kind: "overrides", value: "on" });
   state(run, "plane.xy", { kind: "plane", value: "xy" });
-  if (!unitsFirst) state(run, `units.${units}`, { kind: "units", value: units });
+  if (saysUnits) state(run, `units.${units}`, { kind: "units", value: units });
   state(run, "compensation.off", { kind: "compensation", value: "off", offset: 0 });
-  if (first) statePath(run, first);
+  if (operation && workOffset) stateWorkOffset(run, operation);
+  if (operation) statePath(run, operation);
   state(run, "compensation.corner-feed.off", { kind: "corner-feed", value: "off" });
   stateDistance(run);
   stateArcCentre(run);
@@ -42,7 +54,12 @@ export function stateAllModes(run: Run, first: Operation | undefined): void {
 
 /** The modes and the work offset that an operation relies on, restated so that the program can be taken up here. */
 export function stateOperationModes(run: Run, operation: Operation): void {
+  const { sectionModes, unitsStated } = run.request.capabilities;
   stateFeedMode(run, feedModeOf(run, operation));
+  if (sectionModes === "restated") {
+    stateModesBehindFeed(run, operation, unitsStated !== "first-block", true);
+    return;
+  }
   statePlane(run, "xy");
   stateWorkOffset(run, operation);
   statePath(run, operation);

@@ -29,9 +29,17 @@ export function enterOperation(run: Run, index: number): void {
   const operation = operationInHand(run);
   state.source = operation.source;
   const continues = entered && state.held === operation.tool;
-  if (!continues || run.request.capabilities.sectionsBeginAt === "operation") beginSection(run.writer);
+  const byOperation = run.request.capabilities.sectionsBeginAt === "operation";
+  if (!continues || byOperation) beginSection(run.writer, sectionName(run, operation, byOperation));
   if (continues) continueWithTool(run, operation);
   else enterToolSection(run, operation);
+}
+
+/** What a section is called: its operation, or the tool with which it begins. */
+function sectionName(run: Run, operation: Operation, byOperation: boolean): string {
+  if (byOperation) return operation.name || operation.id;
+  const { number, description } = toolOf(run, operation.tool);
+  return `T${number} ${description}`;
 }
 
 /** A tool section states everything anew, so that a program can be taken up at it. */

@@ -5,6 +5,7 @@ import { handleAside } from "./asides.ts";
 import { checkHead } from "./check.ts";
 import { finishProgram } from "./finish.ts";
 import { noteMotion, passMotion, passesWhole } from "./pass.ts";
+import { withinDigits } from "./ranges.ts";
 import type { SequenceRequest } from "./request.ts";
 import type { Run } from "./run.ts";
 import { createRun } from "./run.ts";
@@ -34,7 +35,8 @@ export function* sequence(
   const rehearsal = createRun(request, once);
   checkHead(rehearsal);
   for (const _batch of drive(rehearsal, skeletonOf(request))) continue;
-  yield* drive(createRun(request, once), lowered);
+  const steps = drive(createRun(request, once), lowered);
+  yield* withinDigits(steps, request.capabilities, request.units, once);
 }
 
 function* drive(run: Run, lowered: Iterable<Batch<LoweredStep>>): Generator<Batch> {

@@ -39,7 +39,10 @@ export function useRotary(writer: Writer): void {
   writer.rotary = true;
   writer.spare.length = 0;
   writer.batch = createBatch(batchRows, true);
-  if (batch.count === 0) writer.batch.sections = batch.sections;
+  if (batch.count === 0) {
+    writer.batch.sections = batch.sections;
+    writer.batch.sectionNames = batch.sectionNames;
+  }
 }
 
 /** Makes room for at least one row. */
@@ -49,11 +52,12 @@ function makeRoom(writer: Writer): void {
   writer.batch = writer.spare.pop() ?? createBatch(batchRows, writer.rotary);
 }
 
-/** A section of the program begins before the next row. */
-export function beginSection(writer: Writer): void {
+/** A section of the program begins before the next row; one that has no rows gives its place to the next. */
+export function beginSection(writer: Writer, name: string): void {
   makeRoom(writer);
-  const { sections, count } = writer.batch;
+  const { sections, sectionNames, count } = writer.batch;
   if (sections.at(-1) !== count) sections.push(count);
+  sectionNames[sections.length - 1] = name;
 }
 
 /** Appends a rare step. */

@@ -94,6 +94,8 @@ export interface Batch {
   asides: Step[];
   /** Rows before which a section of the program begins, rising; none where it is left out. */
   readonly sections?: readonly number[];
+  /** Name of each of them. */
+  readonly sectionNames?: readonly string[];
 }
 
 export type FeedMode = "per-minute" | "per-revolution" | "inverse-time";

@@ -31,6 +31,7 @@ export const names = [
   "aside",
   "asides",
   "sections",
+  "sectionNames",
   // The fields of steps.
   "step",
   "value",

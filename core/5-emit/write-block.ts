@@ -166,11 +166,16 @@ function waitForMore({ format, traced }: Context): Statement[] {
 
 /** Tests of whether a mode needs a block behind the one that waits. */
 function isFull(format: Format): Expression[] {
-  const { longest, mWords, mostWords, separator, blockEnd } = format;
+  const { longest, mWords, mostWords, separator, blockEnd, executes } = format;
+  const isM = same(send("text", "charAt", 0), str("M"));
   const count = (name: "early" | "late"): Expression => get(get("state", name), "length");
   const tests = [
     atMost("group", get("state", "group")),
-    and(same(send("text", "charAt", 0), str("M")), atLeast(get("state", "miscellaneous"), mWords)),
+    and(isM, atLeast(get("state", "miscellaneous"), mWords)),
+    // Where each word acts where it stands, none may be put before one that was said sooner.
+    ...(executes === "by-kind"
+      ? []
+      : [and(atLeast(count("late"), 1), miscellaneousFirst(format) ? isM : not(isM))]),
     ...(mostWords === 0 ? [] : [atLeast(add(count("early"), count("late")), mostWords)]),
   ];
   if (longest === 0) return tests;

@@ -77,9 +77,10 @@ export function defineRows(context: Context): FunctionDeclaration {
 
 /** Where a section begins, the block of the row is marked as its first. */
 function atSection(): Statement {
-  const sections = get("batch", "sections");
+  const [sections, names] = [get("batch", "sections"), get("batch", "sectionNames")];
   const begins = and(sections, same("row", pick(sections, get("state", "section"))));
-  return when(begins, [increase(get("state", "section"), 1), run(call("beginSection", "state"))]);
+  const name = and(names, pick(names, get("state", "section")));
+  return when(begins, [run(call("beginSection", "state", name)), increase(get("state", "section"), 1)]);
 }
 
 /** Constants that name the row kinds. */

@@ -1,12 +1,14 @@
 import type { Format } from "#dialect";
-import { func, get, not, set, variable, when } from "./builders.ts";
+import { add, call, differs, func, get, not, run, set, str, variable, when } from "./builders.ts";
 import type { FunctionDeclaration, Statement } from "./builders.ts";
 import type { Context } from "./context.ts";
 import { settled, tracing, writing } from "./words.ts";
 
 /** Whether the text shows where a section begins. */
 export function marksSections({ blockNumber, blankLines, sections }: Format): boolean {
-  return blankLines === "between-sections" || numbersSections(blockNumber, sections.mark);
+  return (
+    blankLines === "between-sections" || sections.comments || numbersSections(blockNumber, sections.mark)
+  );
 }
 
 /** Whether the block number of a section's first block differs from others: it is the only one, or has a mark of its own. */
@@ -24,8 +26,14 @@ export function defineSection(context: Context): FunctionDeclaration[] {
   const { blockNumber, blankLines, sections } = format;
   const marks = numbersSections(blockNumber, sections.mark) ? [set(get("state", "opening"), true)] : [];
   const blank = blankLines === "between-sections" ? blankLine(context) : [];
+  const named = run(call("writeComment", "state", add(str("SECTION "), "text")));
+  const comment = sections.comments ? [when(differs("text", str("")), [named])] : [];
   return [
-    func("beginSection", ["state"], [settled(), when(not(get("state", "fragment")), [...marks, ...blank])]),
+    func(
+      "beginSection",
+      ["state", "text"],
+      [settled(), when(not(get("state", "fragment")), [...marks, ...blank, ...comment])],
+    ),
   ];
 }
 

@@ -3,6 +3,7 @@ import { placeOf } from "./block.ts";
 import { classify } from "./classify.ts";
 import * as findings from "./findings-meaning.ts";
 import { axisLetters, centreLetters, letterF, letterN, letterR } from "./letters.ts";
+import { executeAsWritten } from "./execute-as-written.ts";
 import { motion } from "./meanings.ts";
 import { readCompensation } from "./read-compensation.ts";
 import { readCoolantOn, readEarlyCoolantOff, readLateCoolantOff } from "./read-coolant.ts";
@@ -70,6 +71,7 @@ export function readBlock(reader: Reader): void {
   const isPlain =
     state.phase === "body" &&
     !state.section.opens &&
+    !state.section.due &&
     state.standingFrame === 0 &&
     !block.careful &&
     block.mCount === 0 &&
@@ -103,7 +105,8 @@ function readAnyBlock(reader: Reader): void {
   startProgram(reader);
   markSection(reader);
   classify(reader);
-  for (const act of orderOfExecution) act(reader);
+  if (reader.format.executes === "left-to-right") executeAsWritten(reader);
+  else for (const act of orderOfExecution) act(reader);
   if (block.careful) checkWriting(reader);
   checkSharing(reader, rowsBefore);
   if (!reader.fragment) checkSections(reader, rowsBefore);

@@ -42,7 +42,8 @@ export function readExtras(reader: Reader): void {
   for (const extra of reader.extras) readExtra(reader, extra);
 }
 
-function readExtra(reader: Reader, extra: PlacedExtra): void {
+/** One of them. */
+export function readExtra(reader: Reader, extra: PlacedExtra): void {
   const { code, at } = extra;
   const values = readValues(reader, extra);
   if (values === undefined) return;

@@ -21,8 +21,9 @@ const apply: Apply = {
     state.units = value;
     state.length = quantities.length[value];
     state.centre = quantities.centre[value];
-    // A feed in the other units is no feed in these; the F word of the same block was already read in the new ones.
-    if ((block.mask & (1 << letterF)) === 0) dropFeed(reader);
+    // A feed in the other units is no feed in these; the F word of the same block is read in the new ones, unless it has acted before.
+    const before = reader.format.executes === "left-to-right" && block.used & (1 << letterF);
+    if ((block.mask & (1 << letterF)) === 0 || before) dropFeed(reader);
   },
   plane({ state }, { value }) {
     state.modes |= modeBit.plane;

@@ -1,3 +1,6 @@
+import type { Batch } from "#base";
+import { frame, rowKind } from "#base";
+import type { Format } from "#dialect";
 import * as formFindings from "./findings-form.ts";
 import { letterN } from "./letters.ts";
 import type { Reader } from "./reader.ts";
@@ -12,7 +15,57 @@ export function markSection({ block, format, state, batch, fragment }: Reader): 
   const isAligned = sections.mark === ":" && block.careful && block.aligned;
   const isParted = blankLines === "between-sections" && state.section.opens;
   state.section.opens = false;
-  if (!fragment && (isNumbered || isAligned || isParted)) batch.sections.push(batch.count);
+  if (fragment || !(isNumbered || isAligned || isParted)) return;
+  batch.sections.push(batch.count);
+  batch.sectionNames.push("");
+  expectModes(state.section, format);
+}
+
+/** From here on a section is to state its modes before it cuts. */
+function expectModes(section: Reader["state"]["section"], format: Format): void {
+  section.due = format.sections.modes === "restated";
+  section.stated.clear();
+}
+
+/** Notes the modes that a section states, and says at its first cut which of them it lacks. */
+export function checkSectionModes(reader: Reader, rowsBefore: number): void {
+  const { state, slots, filled, batch, format, block } = reader;
+  const { section } = state;
+  if (!section.due) return;
+  for (const group of filled) {
+    const meaning = slots[group]?.meaning;
+    if (meaning) section.stated.add(meaning.kind === "mode" ? meaning.step.kind : meaning.kind);
+  }
+  if (!cuts(batch, rowsBefore)) return;
+  section.due = false;
+  const missing = modesOf(format).filter((mode) => !section.stated.has(mode));
+  if (missing.length === 0) return;
+  const message = `The section cuts before it has stated ${missing.join(", ")}; this dialect restates all modes in each.`;
+  reader.report(
+    formFindings.section(block.start, message, "State them at its start.", "blocks.sections.modes"),
+  );
+}
+
+function cuts(batch: Batch, from: number): boolean {
+  for (let row = from; row < batch.count; row++)
+    if (
+      batch.frame[row] === frame.work &&
+      batch.kind[row] !== rowKind.aside &&
+      batch.kind[row] !== rowKind.rapid
+    )
+      return true;
+  return false;
+}
+
+/** The modes that a section can state under this dialect. */
+function modesOf({ codes, unitsStated }: Format): string[] {
+  const has = (values: object): boolean => Object.values(values).some(Boolean);
+  const kinds = ["units", "plane", "distance", "feed-mode", "arc-centre", "overrides", "cycle", "local-shift", "rotation", "scale"] as const; // prettier-ignore
+  const modes = kinds.filter((kind) => has(codes.modes[kind]));
+  return [
+    ...modes.filter((kind) => kind !== "units" || unitsStated === "with-modes"),
+    ...(codes.compensation.off ? ["compensation"] : []),
+  ];
 }
 
 /**
@@ -27,8 +80,10 @@ export function checkSections(reader: Reader, rowsBefore: number): void {
   if (isNumbered && blockNumber?.on === "sections") checkNumbered(reader, rowsBefore, isAligned);
   if (isAligned) checkAligned(reader, rowsBefore);
   const { section } = state;
+  section.commented ||= block.careful && block.commentAt >= 0;
   section.numbered ||= isNumbered;
   section.aligned ||= isAligned;
+  checkSectionModes(reader, rowsBefore);
   if (!slots["tool-change"]) return;
   if (blockNumber?.on === "sections" && !section.numbered)
     tell(reader, "has no block number", "blocks.number");
@@ -36,7 +91,10 @@ export function checkSections(reader: Reader, rowsBefore: number): void {
     tell(reader, "is not marked with a colon", "blocks.sections.mark");
   if (format.blankLines === "between-sections" && !section.blank)
     tell(reader, "has no blank line before it", "file.blank-lines");
-  section.numbered = section.aligned = section.blank = false;
+  if (format.sections.comments && !section.commented)
+    tell(reader, "has no comment before it", "blocks.sections.comments");
+  section.numbered = section.aligned = section.blank = section.commented = false;
+  expectModes(section, format);
   section.changed = true;
 }
 

@@ -97,6 +97,7 @@ function readLine(reader: Reader): void {
   if (block.careful && block.line !== "words") {
     if (block.line === "delimiter") readDelimiter(reader);
     else if (block.line === "blank") readBlankLine(reader);
+    else if (block.commentAt >= 0) state.section.commented = true;
   } else if (state.phase === "ended") readAfterEnd(reader);
   else readBlock(reader);
 }

@@ -60,6 +60,7 @@ export function useRotary(reader: Reader): void {
   batch.count = old.count;
   batch.asides = old.asides;
   batch.sections = old.sections;
+  batch.sectionNames = old.sectionNames;
   for (const column of batchColumns) batch[column].set(old[column]);
   reader.batch = batch;
 }

@@ -52,7 +52,17 @@ export interface State {
   /** Lines before the first that is not blank; undefined once that has been read. */
   leader: number | undefined;
   /** What has stood since the last tool change: a block number, one that a colon begins, a blank line; whether there was one. */
-  readonly section: { numbered: boolean; aligned: boolean; blank: boolean; changed: boolean; opens: boolean };
+  readonly section: {
+    numbered: boolean;
+    aligned: boolean;
+    blank: boolean;
+    commented: boolean;
+    changed: boolean;
+    opens: boolean;
+    /** Whether it has still to state its modes, and those stated so far. */
+    due: boolean;
+    readonly stated: Set<string>;
+  };
   /** Rows when the last block ended that had a block number, and the last that had a colon; -1 for none. */
   numberedRows: number;
   alignedRows: number;
@@ -126,7 +136,16 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     programNumber: 0,
     byteOrderMark: false,
     leader: 0,
-    section: { numbered: false, aligned: false, blank: false, changed: false, opens: false },
+    section: {
+      numbered: false,
+      aligned: false,
+      blank: false,
+      commented: false,
+      changed: false,
+      opens: false,
+      due: false,
+      stated: new Set(),
+    },
     numberedRows: -1,
     alignedRows: -1,
     opened: false,

@@ -68,4 +68,28 @@ export const choices: readonly Choice[] = [
   { axis: 97, values: [{ machine: { "length-offset": { form: "own-block" } } }] },
   { axis: 103, values: [{ cycles: { levels: "relative" } }] },
   { axis: 108, values: [{ cycles: { words: { "dwell-unit": "s" } } }] },
+  {
+    axis: 14,
+    values: [{ blocks: { delete: { mark: "none" } } }, { blocks: { delete: { mark: "numbered" } } }],
+  },
+  {
+    axis: 25,
+    values: [{ file: { "blank-lines": "between-sections" } }, { file: { "blank-lines": "none" } }],
+  },
+  { axis: 38, values: [{ numbers: { length: { "whole-digits": 4 } } }] },
+  { axis: 49, values: [{ units: { stated: "first-block" } }] },
+  { axis: 60, values: [{ motion: { "rapid-axes": "one-at-a-time" } }] },
+  { axis: 88, values: [{ coolant: { blocks: "together" }, blocks: { "m-words": 3 } }] },
+  { axis: 95, values: [{ tools: { empty: 99 } }] },
+  { axis: 96, values: [{ cancel: { "before-change": "yes" } }] },
+  { axis: 104, values: [{ cycles: { positions: "both" } }] },
+  {
+    axis: 123,
+    values: [{ stops: { comment: "with-stop" }, comments: { longest: 32 }, blocks: { longest: 80 } }],
+  },
+  { axis: 124, values: [{ stops: { resume: "keeps-modes" } }] },
+  {
+    axis: 130,
+    values: [{ blocks: { sections: { modes: "restated" } } }, { blocks: { sections: { comments: "yes" } } }],
+  },
 ];

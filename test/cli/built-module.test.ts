@@ -79,6 +79,7 @@ function packed(batch: Batch): unknown {
     ...(batch.abc ? { abc: batch.abc.map(column) } : {}),
     asides: structuredClone(batch.asides),
     sections: batch.sections,
+    sectionNames: batch.sectionNames,
   };
 }
 

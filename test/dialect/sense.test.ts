@@ -215,6 +215,48 @@ const cases: Readonly<Record<string, Case>> = {
     text: "numbers: { point: never, suppressed-zeros: trailing }",
     finds: ["dialect/undeclared numbers.digits"],
   },
+  "a message in the block of a stop where comments stand alone": {
+    text: "comments: { place: own-block }\nstops: { comment: with-stop }",
+    finds: ["dialect/format stops.comment @ 4"],
+  },
+  "comments that stand alone where messages of stops do not": {
+    extends: "hand-zeroed",
+    text: "comments: { place: own-block }",
+    finds: ["dialect/format stops.comment @ 1"],
+  },
+  "comments that stand alone, and messages of stops that do": {
+    text: "comments: { place: own-block }",
+    finds: [],
+  },
+  "section comments where there are none": {
+    text: "comments: { style: none }\nidioms: { message: none }\nblocks: { sections: { comments: yes } }",
+    finds: ["dialect/format blocks.sections.comments @ 5"],
+  },
+  "section comments that look like messages": {
+    text: 'idioms: { message: "(SEC {{text}})" }\nblocks: { sections: { comments: yes } }',
+    finds: ["dialect/format blocks.sections.comments @ 4"],
+  },
+  // Words that act where they stand.
+  "a feed and modes behind the axes of a control that goes from left to right": {
+    text: "blocks: { executes: left-to-right, order: [N, X, Y, Z, A, B, C, G, I, J, K, R, P, Q, L, F, S, T, H, D, M] }\nmachine: { length-offset: { form: own-block } }",
+    finds: ["dialect/order blocks.order", "dialect/order blocks.order"],
+  },
+  "a length offset behind the Z of its block": {
+    text: "blocks: { executes: left-to-right, order: [N, G, F, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, H, D, M] }",
+    finds: ["dialect/order machine.length-offset.form @ 1"],
+  },
+  "a start before its speed, and a change before its tool": {
+    text: "blocks: { executes: left-to-right, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }\nspindle: { order: start-first }\ntools: { order: change-first }",
+    finds: ["dialect/format spindle.order @ 4", "dialect/format tools.order @ 5"],
+  },
+  "a dwell before the start of its block": {
+    text: "blocks: { executes: left-to-right, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }\ndwell: { blocks: with-start }",
+    finds: ["dialect/format dwell.blocks @ 4"],
+  },
+  "words that act where they stand, in an order that suits them": {
+    text: "blocks: { executes: left-to-right, order: [N, M, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D] }\ndwell: { blocks: with-start }",
+    finds: [],
+  },
   // Waits and confirmations.
   "a wait that goes on": {
     extends: "explicit-words",

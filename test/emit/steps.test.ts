@@ -121,7 +121,7 @@ test("block numbers wrap, and mark sections where they mark only those", async (
   const numbered = (format: Format): Promise<string[]> => blocksOf(format, batch);
   expect(await numbered(sections)).toEqual(["G1 X1 F300", "N1 T2 M6", "G1 X2 F300", "N2 X3"]);
   const all: Format = { ...sections, blockNumber: { on: "all", start: 1, step: 1, to: 99, width: 0 } };
-  expect(await numbered({ ...all, sections: { beginAt: "operation", mark: ":" } })).toEqual([
+  expect(await numbered({ ...all, sections: { ...plain.sections, mark: ":" } })).toEqual([
     "N1 G1 X1 F300",
     ":2 T2 M6",
     "N3 G1 X2 F300",

@@ -50,7 +50,10 @@ import type * as Made from "./made-emitter.js";
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
 type Mutual<A, B> = [A] extends [B] ? ([B] extends [A] ? true : false) : false;
 // Whoever makes batches of their own may leave sections out.
-type Batch = Omit<Shared.Batch, "sections"> & { readonly sections?: readonly number[] };
+type Batch = Omit<Shared.Batch, "sections" | "sectionNames"> & {
+  readonly sections?: readonly number[];
+  readonly sectionNames?: readonly string[];
+};
 export const batches: Mutual<Made.Batch, Batch> = true;
 export const steps: Mutual<Made.Step, Shared.Step> = true;
 export const kinds: Same<Made.Step["kind"], Shared.StepKind> = true;

@@ -107,8 +107,9 @@ export const recipes: readonly Recipe[] = [
   ),
   recipe(
     "a rack: six pockets 80 mm apart, tools dropped in from above, M21 opens the drawbar and M22 closes it",
+    "machine-move: G53",
     "idioms: { release: M21, clamp: M22 }",
-    "machine: { swap: rack, drawbar: { travels: clamped, taper-air: no }, rack: { style: drop-in, clear-z: -5, pocket-z: -78, descend-from: 20, descend-feed: 600, pockets: { first: [40, 20], pitch: [80, 0], count: 6 }, zone: { min: [0, 0, -95], max: [500, 60, -5] }, at-end: { tool: return } } }",
+    "machine: { swap: rack, retract: { by: machine-move, z: 0, acts-on: spindle-nose }, drawbar: { travels: clamped, taper-air: no }, rack: { style: drop-in, clear-z: -5, pocket-z: -78, descend-from: 20, descend-feed: 600, pockets: { first: [40, 20], pitch: [80, 0], count: 6 }, zone: { min: [0, 0, -95], max: [500, 60, -5] }, at-end: { tool: return } } }",
     "confirm: { released: { dwell: 2 s }, clamped: { dwell: 2 s } }",
   ),
 ];

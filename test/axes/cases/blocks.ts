@@ -172,4 +172,38 @@ export const cases: readonly AxisCase[] = [
     one: "file: { blank-lines: between-sections }",
     other: "file: { blank-lines: none }",
   },
+  {
+    axis: 130,
+    title: "sections that state all modes, or those of their operation",
+    base: "rs274ngc",
+    one: "blocks: { sections: { modes: restated } }",
+    other: "blocks: { sections: { modes: kept } }",
+    otherTakes: "a mode that is said again changes nothing",
+  },
+  {
+    axis: 130,
+    title: "a comment at the head of each section, or none",
+    base: "rs274ngc",
+    one: "blocks: { sections: { comments: yes } }",
+    other: "blocks: { sections: { comments: no } }",
+    otherTakes: "comments are no steps, and a control passes over them anywhere",
+  },
+  {
+    axis: 26,
+    title: "words act by their kinds, or where they stand",
+    base: "rs274ngc",
+    one: "blocks: { executes: by-kind, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }",
+    other:
+      "blocks: { executes: left-to-right, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }",
+    oneTakes: "blocks whose words stand in the order of their kinds mean the same there",
+  },
+  {
+    axis: 26,
+    title: "a start before its speed in the block: at that speed, or at the one said before",
+    base: "rs274ngc",
+    one: "blocks: { executes: by-kind, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }",
+    other:
+      "blocks: { executes: left-to-right, order: [N, G, F, H, X, Y, Z, A, B, C, I, J, K, R, P, Q, L, S, T, D, M] }",
+    program: "%\nG17 G21 G94 G90\nM3 S8000\nG4 P30\nM5\nM2\n%\n",
+  },
 ];

@@ -123,6 +123,6 @@ export const cases: readonly AxisCase[] = [
     base: "rs274ngc",
     one: "numbers: { length: { whole-digits: none } }",
     other: "numbers: { length: { whole-digits: 1 } }",
-    otherRefuses: "read/number",
+    otherRefuses: "lower/range",
   },
 ];
