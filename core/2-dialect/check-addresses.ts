@@ -61,7 +61,6 @@ const letterKeys = [
   "dwell.word",
   "compensation.word",
   "length-offset.word",
-  "path.tolerance-word",
   "arc.turns-word",
   "cycles.words.retract",
   "cycles.words.peck",

@@ -1046,12 +1046,6 @@ export type ExactStop = string;
  */
 export type ContinuousPath = string;
 /**
- * Letter of the tolerance with the continuous path, or none.
- *
- * If wrong: corners are cut further than allowed.
- */
-export type BlendToleranceWord = string;
-/**
  * Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.
  */
 export type LookAhead =
@@ -3029,7 +3023,6 @@ export interface PathModes {
   exact?: ExactPath;
   stop?: ExactStop;
   blend?: ContinuousPath;
-  "tolerance-word"?: BlendToleranceWord;
   "look-ahead"?: LookAhead;
 }
 /**

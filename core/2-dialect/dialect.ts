@@ -280,7 +280,6 @@ export interface Format {
   /** Whether compensation and cycles are cancelled anew before each swap. */
   readonly cancelsBeforeChange: boolean;
   readonly compensationWord: string | null | undefined;
-  readonly pathToleranceWord: string | null | undefined;
   /** Reference return: whether an intermediate point of zero increment is written. */
   readonly referenceIntermediate: "none" | "incremental-zero" | undefined;
   readonly waitValues:

@@ -35,7 +35,6 @@ const requirements: readonly Requirement[] = [
   { when: "cycles.tap-feed=lead", needs: "numbers.feed-per-revolution", example: "{ mm: 3, inch: 4 }" },
   { when: "feed.inverse-time", needs: "numbers.inverse-time", example: "4" },
   { when: "feed.inverse-time", needs: "feed.inverse-time-unit", example: "per-minute" },
-  { when: "path.blend", needs: "path.tolerance-word", example: "none", noneWillDo: true },
   { when: "path.look-ahead.on", needs: "path.look-ahead.off", example: "M98" },
   { when: "compensation.corner-feed.on", needs: "compensation.corner-feed.off", example: "G63" },
   { when: "arc.cw", needs: "arc.ccw", example: "G3" },

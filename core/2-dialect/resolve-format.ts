@@ -36,7 +36,6 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     cancelsBeforeChange: flag(resolving, "cancel.before-change"),
     ...resolveStops(resolving),
     compensationWord: letterOrNull(tree, "compensation.word"),
-    pathToleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
     waitValues: resolveWaitValues(resolving),
     header: resolvePage(resolving, "idioms.header"),

@@ -3,7 +3,6 @@ import { framing } from "./findings-form.ts";
 import { letterF, letterN } from "./letters.ts";
 import type { Group } from "./modal-groups.ts";
 import { planes } from "./planes.ts";
-import { letterBit } from "./letters.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 import { loseWork, modeBit } from "./state.ts";
@@ -44,10 +43,7 @@ const apply: Apply = {
     state.feedMode = value;
     dropFeed(reader);
   },
-  path({ block, format }) {
-    // The tolerance of a blend has no place in the step: it only bounds what the step allows anyway.
-    block.used |= block.mask & letterBit(format.pathToleranceWord);
-  },
+  path: () => undefined,
   "look-ahead": () => undefined,
   "corner-feed": () => undefined,
   overrides: () => undefined,

@@ -205,7 +205,6 @@ export const plain: Format = {
   lengthOffset: { word: "H", form: "with-first-z", added: 0, free: true, cancelledBy: "code" },
   cancelsBeforeChange: false,
   compensationWord: "D",
-  pathToleranceWord: null,
   referenceIntermediate: "incremental-zero",
   waitValues: undefined,
   idioms: { message: { blocks: [[{ literal: "(MSG, " }, { value: "text" }, { literal: ")" }]] } },

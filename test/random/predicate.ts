@@ -19,6 +19,8 @@ interface Speech {
   /** Whether the spindle turns both ways. */
   readonly counterClockwise: boolean;
   readonly optionalStop: boolean;
+  /** Whether dwells are counted in turns of the spindle, which a tool that never turns has none of. */
+  readonly dwellsByTurns: boolean;
 }
 
 const twoCoolants = ["mist", "flood"];
@@ -35,6 +37,7 @@ const usual: Speech = {
   secondTool: "",
   counterClockwise: true,
   optionalStop: true,
+  dwellsByTurns: false,
 };
 
 const speech = {
@@ -74,8 +77,9 @@ const speech = {
     secondTool: "lower/swap",
     counterClockwise: false,
     optionalStop: false,
+    dwellsByTurns: false,
   },
-  "staged-tools": { ...usual, coolant: fourCoolants },
+  "staged-tools": { ...usual, coolant: fourCoolants, dwellsByTurns: true },
 } as const satisfies Record<string, Speech>;
 
 /** The dialects that the predicate knows. */
@@ -107,8 +111,17 @@ function ofOperation(operation: RandomOperation, spoken: Speech): string[] {
       : []),
     ...(operation.path === "exact" && !spoken.exactPath ? ["lower/word"] : []),
     ...(operation.spindle?.direction === "ccw" && !spoken.counterClockwise ? ["lower/word"] : []),
+    ...(spoken.dwellsByTurns && operation.spindle === undefined && operation.moves.some(dwells)
+      ? ["lower/dwell"]
+      : []),
     ...operation.moves.flatMap((move) => ofMove(move, spoken)),
   ];
+}
+
+/** Whether a move waits for a time, between moves or at the bottom of a hole. */
+function dwells(move: Record<string, unknown>): boolean {
+  const holes = move["holes"] as { dwell?: number } | undefined;
+  return "dwell" in move || holes?.dwell !== undefined;
 }
 
 function ofMove(move: Record<string, unknown>, spoken: Speech): string[] {

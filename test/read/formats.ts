@@ -194,7 +194,6 @@ export const format: Format = {
   lengthOffset: { word: "H", form: "with-first-z", added: 0, free: true, cancelledBy: "code" },
   cancelsBeforeChange: false,
   compensationWord: "D",
-  pathToleranceWord: "P",
   referenceIntermediate: "incremental-zero",
   waitValues: { on: 1, off: 0, timeoutUnit: "s" },
   idioms: { message: { blocks: [[{ literal: "(MSG, " }, { value: "text" }, { literal: ")" }]] } },

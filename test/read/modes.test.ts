@@ -156,6 +156,4 @@ test("compensation names its radius offset, or leaves it to the tool (NISTIR 655
   ]);
 });
 
-test("the tolerance of a blend is a word of its code", () => {
-  expect(readBlocks("G64 P0.05")).toMatchObject({ lines: ["path value=blend"], rules: [] });
 });
