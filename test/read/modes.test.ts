@@ -155,5 +155,3 @@ test("compensation names its radius offset, or leaves it to the tool (NISTIR 655
     "compensation value=off offset=0",
   ]);
 });
-
-});
