@@ -26,7 +26,15 @@ const nodeGlobals = [
 ];
 
 export default defineConfig(
-  globalIgnores(["dist/", "coverage/", "examples/", "**/*.generated.*", "test/goldens/", "test/fixtures/"]),
+  globalIgnores([
+    "dist/",
+    "coverage/",
+    "examples/",
+    "**/*.generated.*",
+    "test/goldens/",
+    "test/emit/goldens/",
+    "test/fixtures/",
+  ]),
   js.configs.recommended,
   tseslint.configs.recommendedTypeChecked,
   {

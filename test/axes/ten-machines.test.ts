@@ -50,7 +50,7 @@ function yaml(value: Value): string {
       .map(([key, inner]) => `${key}: ${yaml(inner)}`)
       .join(", ")} }`;
   if (Array.isArray(value)) return `[${value.map((one: Value) => yaml(one)).join(", ")}]`;
-  return value === ":" ? '":"' : String(value);
+  return value === ":" ? '":"' : `${value as string | number}`;
 }
 
 function leafLines(number: number, drawn: Mapping): string[] {

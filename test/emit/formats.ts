@@ -7,7 +7,7 @@ export function code(text: string): Code {
   return word === "" ? plainCode : { ...plainCode, word: { letter: word.charAt(0), digits: word.slice(1) } };
 }
 
-function pointed(decimals: number, changes: Partial<NumberFormat> = {}): NumberFormat {
+export function pointed(decimals: number, changes: Partial<NumberFormat> = {}): NumberFormat {
   return {
     decimals,
     point: "always",
@@ -331,82 +331,3 @@ export const explicit: Format = {
 function isValue(text: string): text is "signal" | "level" | "timeout" {
   return text === "signal" || text === "level" || text === "timeout";
 }
-
-const implied: Partial<NumberFormat> = { point: "never", suppressed: "leading" };
-
-/** Numbers count least increments, short numbered blocks, one G word each, radius words, levels that are relative. */
-export const leastIncrement: Format = {
-  ...plain,
-  extension: "din",
-  lastLineEnd: false,
-  blockEnd: "*",
-  delimiter: "percent",
-  programNumber: { letter: "%", digits: 4, from: 1, to: 9999 },
-  comments: { style: "none", longest: 0, place: "anywhere" },
-  blockNumber: { on: "all", start: 1, step: 1, to: 999, width: 3 },
-  separator: "",
-  longest: 40,
-  gWords: "one",
-  mWords: 1,
-  numbers: {
-    ...plain.numbers,
-    length: { mm: pointed(3, { ...implied, plus: true }), inch: pointed(4, { ...implied, plus: true }) },
-    arcCentre: { mm: pointed(3, implied), inch: pointed(4, implied) },
-    peck: { mm: pointed(3, { ...implied, plus: true }), inch: pointed(4, { ...implied, plus: true }) },
-    angle: pointed(3, implied),
-    feedPerMinute: {
-      mm: pointed(0, { ...implied, suppressed: "none", digits: 4 }),
-      inch: pointed(1, { ...implied, suppressed: "none", digits: 4 }),
-    },
-    inverseTime: undefined,
-    speed: pointed(0, { ...implied, suppressed: "trailing", digits: 5 }),
-    dwell: pointed(0, implied),
-    cycleDwell: pointed(0, implied),
-    width: { G: 2, M: 2, T: 2, H: 2, D: 2 },
-  },
-  modal: {
-    motion: "modal",
-    axes: "all",
-    arcEnd: "both",
-    arcCentre: "both",
-    feed: "each-block",
-    speed: "each-start",
-  },
-  unitsIn: "mm",
-  codes: {
-    ...plain.codes,
-    modes: {
-      ...plain.codes.modes,
-      units: { mm: code("G71"), inch: null },
-      distance: { absolute: code("G90"), incremental: null },
-      "feed-mode": { "per-minute": code("G94") },
-      path: {},
-      "look-ahead": {},
-      "corner-feed": {},
-      overrides: {},
-      "local-shift": {},
-    },
-    lengthOn: null,
-    lengthOff: null,
-    machineMove: null,
-    referenceReturn: code("G74"),
-    tapSynchronised: null,
-    cycleReturn: {},
-  },
-  arc: { ...plain.arc, form: "radius", largestSweep: 180_000_000, fullCircle: false, helix: false },
-  dwell: { word: "X", unit: "ms", blocks: "apart" },
-  cycles: { ...plain.cycles!, levels: "relative", levelWithout: "retract", dwellUnit: "ms" },
-  spindle: { order: "speed-first", blocks: "apart" },
-  tools: {
-    blocks: "apart",
-    order: "select-first",
-    preselect: undefined,
-    changedBy: "code",
-    named: true,
-    empty: undefined,
-  },
-  lengthOffset: { word: "", form: "none", added: 0, free: true, cancelledBy: "code" },
-  cancelsBeforeChange: false,
-  referenceIntermediate: "none",
-  idioms: {},
-};

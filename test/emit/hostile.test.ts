@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { Format } from "#dialect";
 import type { ModuleOrigin } from "#emit";
 import { emitterTypes, generateEmitter, isGeneratedModule, loadEmitter } from "#emit";
-import { explicit, leastIncrement, plain } from "./formats.ts";
+import { explicit, plain } from "./formats.ts";
+import { leastIncrement } from "./least-increment.ts";
 import { expectHarmless } from "./harmless.ts";
 
 /** Texts that would leave a literal, a comment or a template if they were pasted. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Step } from "#base";
 import type { Format } from "#dialect";
-import { code, explicit, leastIncrement, plain } from "./formats.ts";
+import { code, explicit, plain } from "./formats.ts";
+import { leastIncrement } from "./least-increment.ts";
 import type { Row } from "./writing.ts";
 import { line, linesOf, mm, rapid } from "./writing.ts";
 

@@ -4,7 +4,8 @@ import { expect, test } from "vitest";
 import { tidy } from "../../core/5-emit/tidy.ts";
 import { dialectLoader, loadDialect, quarryRouter } from "../support/dialects.ts";
 import { generateEmitter } from "#emit";
-import { explicit, leastIncrement, plain } from "./formats.ts";
+import { explicit, plain } from "./formats.ts";
+import { leastIncrement } from "./least-increment.ts";
 
 /** Functions as text, tidied, as text without line ends. */
 function tidied(source: string): string[] {
