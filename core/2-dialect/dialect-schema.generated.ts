@@ -275,7 +275,7 @@ export type MarkOfASection = "N" | "colon";
  */
 export type CommentOfASection = "yes" | "no";
 /**
- * restated: each section states all modes that the start of the program states, units, compensation off and cycles off among them, so that a program can be taken up at it by the control's own block search; kept: it states the modes of its operation, and what was said at the start stays in force.
+ * restated: each section states all modes that the start of the program states, units, compensation off and cycles off among them, which a restart by the control's own block search needs; tool, length offset and spindle are said where they change, so that only a section that begins with a tool has them all; kept: it states the modes of its operation, and what was said at the start stays in force.
  *
  * If wrong: a program that is taken up at a section runs in units or with a compensation that somebody left in force.
  */
