@@ -9,7 +9,7 @@ import type { Form, HarmlessClass } from "./mutate.ts";
 import { mutants } from "./mutate.ts";
 
 /** How many mutants all goldens shall give at least; more are tried with TAPEWRIGHT_MUTANTS=80000 or any other number. */
-const wanted = Number(process.env["TAPEWRIGHT_MUTANTS"] ?? 16_000);
+const wanted = Number(process.env["TAPEWRIGHT_MUTANTS"] ?? 12_000);
 
 /** Blocks at the head and at the end of a program, of which four times as many mutants are tried as of the rest. */
 const edge = 75;
@@ -57,8 +57,8 @@ function* chosen(program: string, form: Form, goldens: number, part: number, par
   const isEdge = (block: number): boolean => block < edge || block > last;
   let weight = 0;
   for (const { block } of mutants(program, form)) weight += isEdge(block) ? 4 : 1;
-  // Refused jobs give no program, so that twice the even share of each golden is taken.
-  const share = (2 * wanted) / goldens / weight;
+  // Refused jobs give no program, and short programs have fewer mutants than their share.
+  const share = (2.5 * wanted) / goldens / weight;
   let due = 0;
   let turn = 0;
   for (const mutant of mutants(program, form)) {
