@@ -30,7 +30,8 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
 }
 
 /**
- * Each axis has a letter of its own. Where letters are not those of ISO 841, no other word may have one of them, nor one that
+ * Each axis has a letter of its own, and none that of another axis (ISO 841): I J K, the planes and the sense of an arc go with the
+ * axes that the standard names, and two exchanged letters would mirror them. Where letters are not those of ISO 841, no other word may have one of them, nor one that
  * was freed: a reader could not tell the two apart.
  */
 function checkAxisLetters({ fail }: Resolving, { motion }: Format, used: readonly UsedLetter[]): void {
@@ -40,6 +41,12 @@ function checkAxisLetters({ fail }: Resolving, { motion }: Format, used: readonl
     const other = axes[own.indexOf(letter)];
     const message = `The axes ${other.toUpperCase()} and ${axes[index].toUpperCase()} have one letter, ${letter}.`;
     fail("dialect/order", `axes.${axes[index]}`, message, "Give each axis a letter of its own.");
+  }
+  for (const [index, letter] of own.entries()) {
+    const taken = axes.find((axis, other) => other !== index && axis.toUpperCase() === letter);
+    if (taken === undefined) continue;
+    const message = `The axis ${axes[index].toUpperCase()} has the letter of ${letter}: arc centres, planes and the sense of arcs would stay with the old one.`;
+    fail("dialect/order", `axes.${axes[index]}`, message, "Give it U, V or W, or turn the work in the job.");
   }
   const moved = axes.flatMap((axis, index) =>
     own[index] === axis.toUpperCase() ? [] : [own[index], axis.toUpperCase()],

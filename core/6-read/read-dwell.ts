@@ -2,6 +2,7 @@ import { placeOf } from "./block.ts";
 import { dwellBlock } from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { letterNumber } from "./letters.ts";
+import { forgetFeed } from "./read-feed.ts";
 import { readNumber, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
@@ -35,6 +36,7 @@ export function readDwell(reader: Reader): void {
     return;
   }
   block.used |= bit;
+  if (format.dwell.word === "F") forgetFeed(reader);
   const time = readNumber(reader, letter, reader.quantities.dwell);
   const byTurns = format.dwell.unit === "rev";
   if (time >= 0)

@@ -6,7 +6,9 @@ test.each([
   ["motion: { rapid: G0, rapid-feed: 6000 }", "dialect/format motion.rapid-feed"],
   ["axes: { x: Y }", "dialect/order axes.y"],
   ["axes: { z: W }", "dialect/order blocks.order"],
-  ["axes: { x: Y, y: X }\ndwell: { word: X }", "dialect/order dwell.word"],
+  ["axes: { x: Y, y: X }", "dialect/order axes.x"],
+  ["axes: { x: Z, z: X }", "dialect/order axes.z"],
+  ["axes: { x: U }\ndwell: { word: X }", "dialect/order dwell.word"],
   ["path: { look-ahead: { on: M97 Q1 } }", "dialect/undeclared path.look-ahead.off"],
   [
     "compensation: { corner-feed: { on: G62, off: none } }",

@@ -3,6 +3,7 @@ import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { release, startWords } from "../write-held.ts";
+import { forgetFeed } from "../write-state.ts";
 import { blockOf, codeWord, inOrder, keyed, numberWord, settled } from "../words.ts";
 
 /** A dwell, in the dialect's word and unit. */
@@ -13,8 +14,10 @@ export function writeDwell(context: Context): Statement[] {
   const amount = dwell.unit === "rev" ? orElse(get("step", "revolutions"), 0) : get("step", "time");
   const time = keyed(context, "dwell.word", numberWord(dwell.word, "writeDwellTime", amount));
   const words = [codeWord(context, "dwell.code", codes.dwell), time];
-  const alone = [settled(), ...blockOf(context, inOrder(context, words))];
+  // A controller may keep the time as its feed, where both have one letter.
+  const after = dwell.word === "F" ? forgetFeed() : [];
+  const alone = [settled(), ...blockOf(context, inOrder(context, words)), ...after];
   if (dwell.blocks === "apart") return alone;
-  const shared = blockOf(context, inOrder(context, [...words, startWords(context)]));
+  const shared = [...blockOf(context, inOrder(context, [...words, startWords(context)])), ...after];
   return [when(same(get("state", "held"), str("start")), [...shared, ...release()], alone)];
 }

@@ -117,10 +117,11 @@ export const cases: readonly AxisCase[] = [
   },
   {
     axis: 56,
-    title: "the long axis of the table is X, or Y",
+    title: "the long axis of the table is X, or U",
     base: "rs274ngc",
-    one: "axes: { x: X, y: Y }",
-    other: "axes: { x: Y, y: X }",
+    one: "axes: { x: X }",
+    other:
+      "axes: { x: U }\nblocks: { order: [N, G, U, Y, Z, A, B, C, I, J, K, R, P, Q, L, F, S, T, H, D, M] }",
   },
   {
     axis: 58,
