@@ -150,7 +150,7 @@ function readStraight(reader: Reader, named: number, inFrame: number): void {
     return;
   }
   if (format.modal.feed === "after-rapid" && state.motion === motion.rapid) state.feedDue = true;
-  if (state.lengthAlone !== undefined) checkLengthAlone(reader, inFrame === frame.work ? named : 0);
+  if (state.lengthAlone !== undefined) checkLengthAlone(reader, inFrame === frame.work ? moved : 0);
   pushRow(reader, rowKind.rapid, inFrame, named, 0, 0, 0, 0);
 }
 

@@ -51,11 +51,11 @@ function noteLengthBlock(reader: Reader): void {
 }
 
 /** A rapid that moves Z right behind a length offset, which should have stood in its block. */
-export function checkLengthAlone(reader: Reader, named: number): void {
+export function checkLengthAlone(reader: Reader, moved: number): void {
   const { state, block } = reader;
   const alone = state.lengthAlone;
   state.lengthAlone = undefined;
-  if (alone === undefined || (named & axisBit.z) === 0) return;
+  if (alone === undefined || (moved & axisBit.z) === 0) return;
   if (alone.rows === reader.rowsBefore + reader.batch.count)
     reader.report(formFindings.lengthBlock(block.start, alone.word, false));
 }

@@ -180,7 +180,8 @@ describe("what is emitted reads back one to one, without a finding", () => {
           expect(read.rows.map(comparable)).toEqual(describeBatch(batch));
         },
       ),
-      { numRuns: 40 },
+      // An increment of 0 behind a length offset: Z is named and does not move.
+      { numRuns: 40, examples: [[-1521385410, 101, true, "mm", 7]] },
     );
   });
 });
