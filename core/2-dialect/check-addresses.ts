@@ -30,9 +30,9 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
 }
 
 /**
- * Each axis has a letter of its own, and none that of another axis (ISO 841): I J K, the planes and the sense of an arc go with the
- * axes that the standard names, and two exchanged letters would mirror them. Where letters are not those of ISO 841, no other word may have one of them, nor one that
- * was freed: a reader could not tell the two apart.
+ * Each axis has a letter of its own, and none that of another axis (ISO 841): I J K, the planes and the sense of an arc go
+ * with the axes that the standard names, and two exchanged letters would mirror them. Where letters are not those of ISO 841,
+ * no other word may have one of them, nor one that was freed: a reader could not tell the two apart.
  */
 function checkAxisLetters({ fail }: Resolving, { motion }: Format, used: readonly UsedLetter[]): void {
   const own = axes.map((axis) => motion.letters[axis]);

@@ -238,7 +238,7 @@ export interface Format {
         readonly blocks: "together" | "apart";
       }
     | undefined;
-  /** Milli-rpm in 1 of the S word: a thousand, or a hundredth of the highest speed. */
+  /** Milli-rpm in 1 of the S word: a thousand, or a hundredth of the full speed. */
   readonly speedUnit: number;
   /** Gear ranges with their codes in the order of the file, milli-rpm; empty where there is one range. */
   readonly gears: readonly { readonly code: Code; readonly from: number; readonly to: number }[];

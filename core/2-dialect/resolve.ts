@@ -32,7 +32,7 @@ export async function resolveFiles(
   const resolved = await resolveTree(resolving);
   if (!resolving.failed()) checkSense(resolving, resolved);
   if (resolving.failed()) return undefined;
-  const largest = largestNumbers(resolved.format);
+  const largest = largestNumbers(resolved.format, resolved.capabilities);
   const capabilities = { ...resolved.capabilities, ...(largest === undefined ? {} : { largest }) };
   return { chain, dialect: { ...resolved, capabilities } };
 }

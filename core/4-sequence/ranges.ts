@@ -42,9 +42,10 @@ export function* withinDigits(
     report(refusal("lower/range", message, fix, source, keys[what]));
   };
   for (const batch of batches) {
+    const columns = [batch.x, batch.y, batch.z];
     for (let row = 0; row < batch.count; row++)
       if (batch.kind[row] === rowKind.aside) passStep(batch, row, passed, tell);
-      else passMotion(batch, row, passed, tell);
+      else passMotion(batch, columns, row, passed, tell);
     yield batch;
   }
 }
@@ -60,10 +61,17 @@ function passStep(batch: Batch, row: number, passed: Passed, tell: Tell): void {
   if (step.kind === "distance") passed.incremental = step.value === "incremental";
 }
 
-function passMotion(batch: Batch, row: number, passed: Passed, tell: Tell): void {
-  const places = [batch.x[row], batch.y[row], batch.z[row]];
-  for (const [axis, place] of places.entries()) {
+/** @param columns the places of the batch, axis by axis */
+function passMotion(
+  batch: Batch,
+  columns: readonly Float64Array[],
+  row: number,
+  passed: Passed,
+  tell: Tell,
+): void {
+  for (let axis = 0; axis < 3; axis++) {
     if ((batch.known[row] & (1 << axis)) === 0) continue;
+    const place = columns[axis][row];
     tell("length", passed.incremental ? place - passed.at[axis] : place, batch.source[row]);
     passed.at[axis] = place;
   }

@@ -7,7 +7,6 @@ import { workRapid } from "./motion.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { selectTool } from "./select-tool.ts";
-
 import { fact, need, refuse } from "./words.ts";
 
 /** The operator changes the tool while the program stands; afterwards nobody knows where the machine is. */
@@ -18,14 +17,10 @@ export function swapByOperator(run: Run, tool: Tool): void {
   const mayStay = !run.state.held && facts?.changePosition === undefined;
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
   // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
-  const select = (): void => {
-    selectTool(run, tool);
-  };
-  const message = (): void => {
-    if (words["idioms.message"] === true) putMessage(run, request(run, tool));
-  };
   const withStop = run.request.capabilities.stopComment === "with-stop";
-  for (const step of withStop ? [select, message] : [message, select]) step();
+  if (withStop) selectTool(run, tool);
+  if (words["idioms.message"] === true) putMessage(run, request(run, tool));
+  if (!withStop) selectTool(run, tool);
   if (need(run, "stops.stop", "the operator changes the tools")) stopForOperator(run, false);
   retract(run);
   confirmSensedClamp(run);

@@ -125,7 +125,7 @@ export function blockNumber(offset: number, missing: boolean): Finding {
 /** A number whose value is clear, written otherwise than the dialect writes numbers. */
 export function numberForm(offset: number, word: string, what: string, key: string): Finding {
   const fix = "Write all such numbers as the dialect does.";
-  return { ...form("number-form", offset, `${word} ${what}.`, fix, key), severity: "warning" };
+  return lenient(form("number-form", offset, `${word} ${what}.`, fix, key));
 }
 
 /** Words that are not set apart as the dialect does. */
@@ -221,7 +221,7 @@ export function mostWords(offset: number, count: number, most: number): Finding 
 
 /** The first block of a section that is not marked as such, or another that is. */
 export function section(offset: number, message: string, fix: string, key: string): Finding {
-  return { ...form("section", offset, message, fix, key), severity: "warning" };
+  return lenient(form("section", offset, message, fix, key));
 }
 
 /** A comment in a block with words, where it must have a block of its own. */
@@ -266,7 +266,7 @@ export function ownBlock(offset: number, word: string): Finding {
 /** A start without a speed; it may be meant to take the one said last. */
 export function speedWord(offset: number): Finding {
   const message = "The spindle is started without a speed; this dialect says it at each start.";
-  return { ...form("speed-word", offset, message, "State S.", "modal.speed"), severity: "warning" };
+  return lenient(form("speed-word", offset, message, "State S.", "modal.speed"));
 }
 
 const gearFaults = {
