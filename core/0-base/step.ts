@@ -35,7 +35,12 @@ export type ModeStep =
   | { readonly kind: "distance"; readonly value: "absolute" | "incremental" }
   | { readonly kind: "arc-centre"; readonly value: "absolute" | "incremental" }
   | { readonly kind: "feed-mode"; readonly value: FeedMode }
-  | { readonly kind: "path"; readonly value: "exact" | "stop" | "blend" }
+  | {
+      readonly kind: "path";
+      readonly value: "exact" | "stop" | "blend";
+      /** How far a blended path may leave its corners, atoms above 0; absent where nothing bounds it. */
+      readonly tolerance?: number;
+    }
   | { readonly kind: "look-ahead"; readonly value: "on" | "off" }
   | { readonly kind: "corner-feed"; readonly value: "on" | "off" }
   | { readonly kind: "overrides"; readonly value: "on" | "off" }

@@ -237,7 +237,7 @@ export type Clearance1 = number;
  */
 export type Hood = "up" | "down";
 /**
- * How far the path may be rounded off where it is blended, a length.
+ * How far the path may be rounded off where it is blended, and chords may leave their arc, a length above 0. It is written rounded down; a controller that cannot be told gets the exact path, or the operation is refused.
  */
 export type Tolerance = number;
 /**

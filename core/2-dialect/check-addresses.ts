@@ -13,6 +13,7 @@ export function checkAddresses(resolving: Resolving, format: Format): void {
     ...lettersOfExtraCodes(format.extraCodes),
   ];
   checkAxisLetters(resolving, format, used);
+  checkToleranceLetter(resolving, format);
   for (const { letter, key } of used) {
     if (format.order.includes(letter)) continue;
     const message = `The letter ${letter}, which \`${key}\` writes, has no place in \`blocks.order\`.`;
@@ -58,6 +59,22 @@ function checkAxisLetters({ fail }: Resolving, { motion }: Format, used: readonl
   }
 }
 
+/** Letters that mean the same in every block: beside a code they would still be a place, a feed, a speed, a tool or a code. */
+const letterOfEachBlock = /^[GMNFSTXYZABCUVW]$/;
+
+/** The tolerance of the path is a word that its block has for nothing else: beside a code, X would be a place all the same. */
+function checkToleranceLetter({ fail }: Resolving, { toleranceWord, codes }: Format): void {
+  const key = "path.tolerance-word";
+  if (toleranceWord === undefined || toleranceWord === null) return;
+  const isOfBlend = codes.modes.path.blend?.word?.letter === toleranceWord;
+  if (!isOfBlend && !letterOfEachBlock.test(toleranceWord)) return;
+  const what = isOfBlend
+    ? "the code of `path.blend` has beside it already"
+    : "means something else in every block";
+  const message = `\`${key}\` writes ${toleranceWord}, which ${what}.`;
+  fail("dialect/order", key, message, "Take the letter that the controller's manual gives.");
+}
+
 interface UsedLetter {
   readonly letter: string;
   readonly key: string;
@@ -69,6 +86,7 @@ const letterKeys = [
   "compensation.word",
   "length-offset.word",
   "arc.turns-word",
+  "path.tolerance-word",
   "cycles.words.retract",
   "cycles.words.peck",
   "cycles.words.dwell",

@@ -115,8 +115,10 @@ export function declaredWords(tree: TreeNode): Record<string, boolean> {
     const said = isSaid(tree, path);
     if (said !== undefined) words[path] = said;
   }
-  const programNumber = nodeAt(tree, "file.program-number");
-  if (programNumber !== undefined) words["file.program-number"] = !isNone(programNumber);
+  for (const path of ["file.program-number", "path.tolerance-word"]) {
+    const node = nodeAt(tree, path);
+    if (node !== undefined) words[path] = !isNone(node);
+  }
   const idioms = nodeAt(tree, "idioms");
   if (idioms?.kind === "mapping")
     for (const [name, node] of idioms.entries) words[`idioms.${name}`] = !isNone(node);

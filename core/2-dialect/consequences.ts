@@ -42,6 +42,7 @@ export const consequences: readonly Consequence[] = [
   { key: "arc.chord-tolerance", then: "jobs with arcs that become chords are refused" },
   { key: "path.exact", then: 'jobs that ask for `"path": "exact"` are refused' },
   { key: "path.blend", then: 'jobs that ask for `"path": "blend"` are refused' },
+  { key: "path.tolerance-word", then: "jobs that blend within a tolerance are refused", noneIsFine: true },
   { key: "feed.per-minute", then: "jobs with feed per minute are refused", noneIsFine: true },
   { key: "feed.per-revolution", then: "jobs with feed per revolution are refused", noneIsFine: true },
   { key: "feed.inverse-time", then: "jobs in inverse time are refused" },

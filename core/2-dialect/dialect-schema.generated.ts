@@ -1046,6 +1046,12 @@ export type ExactStop = string;
  */
 export type ContinuousPath = string;
 /**
+ * Letter of the word beside `blend` that says how far the path may leave its corners, a length in the units of the program; or none: an operation with a `tolerance` is then written on the exact path, and refused where there is no word for that.
+ *
+ * If wrong: the block is rejected, or corners are cut wider than the job allows.
+ */
+export type ToleranceWord = string;
+/**
  * Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.
  */
 export type LookAhead =
@@ -3023,6 +3029,7 @@ export interface PathModes {
   exact?: ExactPath;
   stop?: ExactStop;
   blend?: ContinuousPath;
+  "tolerance-word"?: ToleranceWord;
   "look-ahead"?: LookAhead;
 }
 /**

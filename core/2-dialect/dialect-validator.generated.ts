@@ -121,7 +121,7 @@ var compiled = (() => {
     validateDialect: () => validateDialect
   });
   var validateDialect = validate20;
-  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] }, "comments": { "title": "Comment of a section", "description": "yes: a comment with the name of the operation, or of the tool where a section begins at one, stands before the first block of each section; no: none does. A comment is no step, and is never read as a message.\n\nIf wrong: nobody finds the place at the screen, or the comment alarms.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "modes": { "title": "Modes of a section", "description": "restated: each section states all modes that the start of the program states, units, compensation off and cycles off among them, which a restart by the control's own block search needs; tool, length offset and spindle are said where they change, so that only a section that begins with a tool has them all; kept: it states the modes of its operation, and what was said at the start stays in force.\n\nIf wrong: a program that is taken up at a section runs in units or with a compensation that somebody left in force.", "type": "string", "enum": ["restated", "kept"], "examples": ["kept"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. Where `executes` is left-to-right, all of them act where they stand. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] }, "executes": { "title": "Order of execution", "description": "by-kind: the words of a block act in the order of their kinds, whatever their order in the text (NISTIR 6556 Table 8); left-to-right: each word acts where it stands, and a motion where its first axis word stands.\n\nIf wrong: the spindle starts at the speed said before, or an axis moves at the feed or in the mode of the block before.", "type": "string", "enum": ["by-kind", "left-to-right"], "examples": ["by-kind"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "peck": { "title": "Peck words", "description": "Numbers of the peck of a cycle and of its back-off. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest, such as an implied point.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] }, "speed": { "title": "Speed word", "description": "each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.\n\nIf wrong: the spindle starts at a speed that is left over, or not at all.", "type": "string", "enum": ["each-start", "changed"], "examples": ["each-start"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal", "speed": "each-start" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M97"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M98"] } } }], "axes": [77], "examples": ["none", { "on": "M97", "off": "M98" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What a dwell is counted in: seconds, milliseconds, or revolutions of the spindle (rev). Under rev the time of a job becomes revolutions at the speed that is commanded there, rounded up, and no state can be confirmed by a dwell.\n\nUnit: s, ms or rev.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms", "rev"], "examples": ["s"] }, "blocks": { "title": "Block of a dwell", "description": "apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.\n\nIf wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.", "type": "string", "enum": ["apart", "with-start"], "axes": [75], "examples": ["apart"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "back-off": { "title": "Back-off word", "description": "Letter of the back-off of pecks and chip-breaking, or none: the controller's own back-off holds (`cycles.back-off`).\n\nIf wrong: the drill is driven into the bottom at rapid and breaks, or the chip does not break.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "K"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in: seconds, milliseconds, or revolutions of the spindle (rev), rounded up at the commanded speed.\n\nUnit: s, ms or rev.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms", "rev"], "examples": ["s"] }, "repeat": { "title": "Repeat word", "description": "Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).\n\nIf wrong: holes are missing, or one too many is drilled.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "L"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s", "back-off": "none", "repeat": "none" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "definition": { "title": "Definition of a cycle", "description": "with-first-hole: the block with the cycle's code states the first hole, too; apart: it states no place and drills nothing (with the repeat word 0 where there is one), and each hole follows in a block of its own.\n\nIf wrong: the first hole is missing, or one is drilled where the tool stands.", "type": "string", "enum": ["with-first-hole", "apart"], "examples": ["with-first-hole"] }, "positions": { "title": "Place of a hole", "description": "changed: a hole states X and Y where they differ; both: it always states both.\n\nIf wrong: a hole is missing, or drilled at X0 or Y0.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "initial-level": { "title": "Initial level", "description": "Where the initial level is taken: before-series: the Z before the first hole behind a cancel code; current: the Z at each block with a cycle's code. A program always cancels one series before the next; this decides what one from elsewhere means.\n\nIf wrong: between holes the tool is dragged through a clamp.", "type": "string", "enum": ["before-series", "current"], "examples": ["before-series"] }, "axis": { "title": "Axis of a cycle", "description": "plane-normal: holes go along the normal of the plane in force; z: along Z in any plane, so that no plane word is needed before.\n\nIf wrong: the drill is driven sideways into the work.", "type": "string", "enum": ["plane-normal", "z"], "examples": ["plane-normal"] }, "tap-feed": { "title": "Feed word of a tap", "description": "feed-mode: F means what the feed mode says; lead: F in a tapping cycle is the lead of the thread, whatever the feed mode. It then needs `numbers.feed-per-revolution`, and the feed is stated anew behind the cycle.\n\nIf wrong: the tap breaks.", "type": "string", "enum": ["feed-mode", "lead"], "examples": ["feed-mode"] }, "tap-synchronised": { "title": "Synchronising code", "description": "Code that locks spindle and feed for the tapping cycle that follows, in a block of its own before it; none: the controller always does, or never.\n\nIf wrong: the tap breaks or strips the thread.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "M29"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `spindle.full-speed`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "full-speed": { "title": "Speed at 100 percent", "description": "Speed that S100 asks for, where S counts percent. It stays what it is when `machine.spindle.max-rpm` is lowered to protect a tool or a bearing.\n\nUnit: rpm.\n\nIf wrong: the spindle turns faster or slower than every program says.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "header": { "title": "Header lines", "description": "Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or the operator cannot tell one program from another.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "footer": { "title": "Footer lines", "description": "Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or blocks are looked for behind the end.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
+  var schema31 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://tapewright.invalid/schemas/dialect.schema.json", "title": "Dialect", "description": "What one controller and its machine want. A file states only what differs from the one that it extends; a key that no file of the chain states is never guessed: what needs it is refused.", "type": "object", "additionalProperties": false, "required": ["dialect"], "properties": { "dialect": { "title": "Name of the dialect", "description": "The name that programs, set-up sheets and findings quote. Lower case, words joined by hyphens; the file is called NAME.dialect.yaml.\n\nIf wrong: the program on the machine cannot be traced to the file that shaped it.", "type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$", "maxLength": 40, "examples": ["quarry-router"] }, "title": { "title": "Title", "description": "One line for people: which controller or machine this is.\n\nIf wrong: an operator picks the dialect of another machine.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["Six-pocket router at the quarry workshop"] }, "extends": { "title": "Extends", "description": "The dialect whose values hold wherever this file states none: the name of a shipped dialect, or a file in the same folder or below (its name ends with .yaml). Mappings are merged key by key; lists, single values and `none` replace.\n\nIf wrong: words of another controller are inherited that this one rejects or takes for something else.", "type": "string", "minLength": 1, "maxLength": 200, "examples": ["explicit-words", "base/workshop.dialect.yaml"] }, "sources": { "title": "Sources", "description": "Where the facts of this file come from: standard and section, manual and page, or what was tried at the machine.\n\nIf wrong: nobody can tell later which value was read and which was guessed.", "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 300 }, "examples": [["NISTIR 6556, The NIST RS274/NGC Interpreter, version 3, 17 August 2000"]] }, "file": { "title": "File", "description": "The frame of the program text: file name ending, line ends, the marks at its start and end.", "type": "object", "additionalProperties": false, "properties": { "extension": { "title": "File name ending", "description": "Ending of the program file, without the dot.\n\nIf wrong: the controller does not list the file, or opens it as something else.", "type": "string", "pattern": "^[A-Za-z0-9]{1,8}$", "examples": ["nc"] }, "line-end": { "title": "Line end", "description": "What ends a line: lf (line feed), crlf (carriage return and line feed) or cr (carriage return).\n\nIf wrong: the whole file is read as one block, or each second line as an empty one.", "type": "string", "enum": ["lf", "crlf", "cr"], "examples": ["lf"] }, "last-line-end": { "title": "Line end after the last line", "description": "Whether the last line is ended, too.\n\nIf wrong: the last block, the end of the program, is ignored.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "end-of-block": { "title": "End-of-block mark", "description": "A visible mark at the end of each block: none, semicolon or asterisk.\n\nIf wrong: `;` starts a comment on some controllers, so that the rest of the block is dropped; `*` is an error on others.", "type": "string", "enum": ["none", "semicolon", "asterisk"], "examples": ["none"] }, "delimiter": { "title": "Program delimiter", "description": "Whether a line with `%` alone stands first and last.\n\nIf wrong: the controller finds no start or no end of the program and refuses the transfer.", "type": "string", "enum": ["none", "percent"], "examples": ["percent"] }, "program-number": { "title": "Program number", "description": "How the program is identified by a number of its own, or none. Where it is stated, a job must have a number in the range.", "anyOf": [{ "title": "None", "description": "Programs have no number; the file name tells them apart.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "letter": { "title": "Letter of the program number", "description": "The address of the number.\n\nIf wrong: the line is refused, or a program of another number is overwritten.", "type": "string", "enum": ["O", ":", "%"], "examples": ["O"] }, "digits": { "title": "Digits of the program number", "description": "Least digits; zeros are put in front.\n\nUnit: digits.\n\nIf wrong: the controller takes the program for another one, or refuses it.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [4] }, "from": { "title": "Lowest program number", "description": "Lowest number that is free for programs.\n\nUnit: program number.\n\nIf wrong: a program that the builder protects is overwritten, or the transfer is refused.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [1] }, "to": { "title": "Highest program number", "description": "Highest number that is free for programs; many controls keep the 8000s or 9000s to themselves.\n\nUnit: program number.\n\nIf wrong: a cycle or macro of the builder is overwritten.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [7999] } } }], "examples": ["none", { "letter": "O", "digits": 4, "from": 1, "to": 7999 }] }, "byte-order-mark": { "title": "Byte order mark", "description": "Whether the file begins with the three bytes that mark UTF-8.\n\nIf wrong: the first block is rejected, or read without its first word.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "leader": { "title": "Leader", "description": "Blank lines before the first line of the program.\n\nUnit: lines.\n\nIf wrong: the controller misses the first block, or takes the blank line for the end of the program.", "type": "integer", "minimum": 0, "maximum": 100, "examples": [0] }, "blank-lines": { "title": "Blank lines", "description": "between-sections: one stands before each section of the program; skipped: none is written, and the controller passes over one; none: the controller takes one for the end of the program.\n\nIf wrong: the program ends at the first tool change, with the spindle running.", "type": "string", "enum": ["between-sections", "skipped", "none"], "examples": ["skipped"] }, "characters": { "title": "Characters", "description": "What the text may hold: upper (capital letters, digits and the marks of the code, in comments, too), ascii, or utf-8 (any character in comments).\n\nIf wrong: the block is rejected, or the comment on the screen is garbled so that an instruction to the operator is lost.", "type": "string", "enum": ["upper", "ascii", "utf-8"], "examples": ["upper"] } }, "examples": [{ "extension": "nc", "line-end": "lf", "delimiter": "percent" }] }, "comments": { "title": "Comments", "description": "How text for people is set apart from the code.", "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Comment style", "description": "parentheses: ( ... ); semicolon: from ; to the end of the line; none: the controller takes no comments, and messages to the operator cannot be written.\n\nIf wrong: the text is executed as code, or the block alarms.", "type": "string", "enum": ["parentheses", "semicolon", "none"], "examples": ["parentheses"] }, "longest": { "title": "Longest comment", "description": "Most characters of one comment, its marks not counted. Longer text is cut.\n\nUnit: characters.\n\nIf wrong: the block alarms, or the end of an instruction to the operator is missing.", "type": "integer", "minimum": 8, "maximum": 200, "examples": [60] }, "place": { "title": "Place of comments", "description": "anywhere: a comment may share its block with words; own-block: a comment has a block of its own.\n\nIf wrong: the words behind the comment are dropped, or the block alarms.", "type": "string", "enum": ["anywhere", "own-block"], "examples": ["anywhere"] } }, "examples": [{ "style": "parentheses", "longest": 60 }] }, "blocks": { "title": "Blocks", "description": "How words make up a block and blocks follow one another.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Block numbers", "description": "Which blocks have a number (N word), or none.", "anyOf": [{ "title": "None", "description": "No block has a number.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Numbered blocks", "description": "all: every block; sections: only the first block of each section.\n\nIf wrong: block search and restart do not find the place.", "type": "string", "enum": ["all", "sections"], "examples": ["all"] }, "start": { "title": "First block number", "description": "Number of the first numbered block, and of the first one after the highest was reached.\n\nUnit: block number.\n\nIf wrong: a number that the controller reserves is used.", "type": "integer", "minimum": 0, "maximum": 99999999, "examples": [10] }, "step": { "title": "Step of block numbers", "description": "Difference from one numbered block to the next.\n\nUnit: block numbers.\n\nIf wrong: no free numbers for a block put in at the machine.", "type": "integer", "minimum": 1, "maximum": 1e3, "examples": [10] }, "to": { "title": "Highest block number", "description": "After it numbers begin again at the first.\n\nUnit: block number.\n\nIf wrong: the controller alarms in the middle of the program.", "type": "integer", "minimum": 1, "maximum": 99999999, "examples": [99990] }, "width": { "title": "Digits of block numbers", "description": "Least digits, zeros put in front; 0: as many as needed.\n\nUnit: digits.\n\nIf wrong: the number is not recognised.", "type": "integer", "minimum": 0, "maximum": 8, "examples": [0] } } }], "examples": ["none", { "on": "all", "start": 10, "step": 10, "to": 99990, "width": 0 }] }, "separator": { "title": "Separator", "description": "What stands between two words: none, blank or tab.\n\nIf wrong: words that run together are misread, or a blank counts against the length of the block.", "type": "string", "enum": ["none", "blank", "tab"], "examples": ["blank"] }, "order": { "title": "Word order", "description": "Letters in the order in which a block has them, each once. Every letter that the dialect writes must stand here.\n\nIf wrong: a controller with a fixed order ignores or misreads the word that stands in the wrong place.", "type": "array", "minItems": 3, "maxItems": 26, "uniqueItems": true, "items": { "$ref": "#/$defs/letter" }, "examples": [["N", "G", "X", "Y", "Z", "A", "B", "C", "I", "J", "K", "R", "P", "Q", "F", "S", "T", "H", "D", "M"]] }, "longest": { "title": "Longest block", "description": "Most characters of a block, its line end not counted, or none.\n\nUnit: characters.\n\nIf wrong: the block is cut short: in the worst case a coordinate loses its last digits and the axis goes to another place without an alarm.", "anyOf": [{ "title": "None", "description": "Any length.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 20, "maximum": 4e3 }], "examples": [80] }, "g-words": { "title": "G words in a block", "description": "one: a single G word; any: one of each modal group.\n\nIf wrong: the last one wins without a word, or the block alarms.", "type": "string", "enum": ["one", "any"], "examples": ["any"] }, "m-words": { "title": "M words in a block", "description": "Most M words in one block.\n\nUnit: words.\n\nIf wrong: only the first or the last one acts: coolant or spindle is missing.", "type": "integer", "minimum": 1, "maximum": 8, "examples": [1] }, "modes": { "title": "Modes in a block", "description": "together: modes that are set one after another share a block (as far as g-words allows); apart: each has a block of its own.\n\nIf wrong: a mode is dropped: the program runs in the wrong plane, units or offset.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "sections": { "title": "Sections", "description": "The parts of a program at which it can be taken up again: what begins one, and how its first block is marked.", "type": "object", "additionalProperties": false, "properties": { "begin-at": { "title": "Beginning of a section", "description": "operation: each operation of the job begins one; tool: only one with another tool does.\n\nIf wrong: the search for a block stops at a place where tool and offsets are not stated.", "type": "string", "enum": ["operation", "tool"], "examples": ["operation"] }, "mark": { "title": "Mark of a section", "description": "Address of the block number where a section begins: N as everywhere, or colon (the alignment function).\n\nIf wrong: the block alarms, or a search does not find the place.", "type": "string", "enum": ["N", "colon"], "examples": ["N"] }, "comments": { "title": "Comment of a section", "description": "yes: a comment with the name of the operation, or of the tool where a section begins at one, stands before the first block of each section; no: none does. A comment is no step, and is never read as a message.\n\nIf wrong: nobody finds the place at the screen, or the comment alarms.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "modes": { "title": "Modes of a section", "description": "restated: each section states all modes that the start of the program states, units, compensation off and cycles off among them, which a restart by the control's own block search needs; tool, length offset and spindle are said where they change, so that only a section that begins with a tool has them all; kept: it states the modes of its operation, and what was said at the start stays in force.\n\nIf wrong: a program that is taken up at a section runs in units or with a compensation that somebody left in force.", "type": "string", "enum": ["restated", "kept"], "examples": ["kept"] } }, "examples": [{ "begin-at": "operation", "mark": "N" }] }, "delete": { "title": "Block delete", "description": "Marks by which the operator's switch skips a block. Programs are written with one only where `stops.optional` asks for it; in programs that are read they are understood.", "type": "object", "additionalProperties": false, "properties": { "mark": { "title": "Block delete mark", "description": "none: there is no such switch; slash: `/`; numbered: `/` or `/1` to `/9`, with a switch for each.\n\nIf wrong: a block that should be skipped is executed, or the other way round.", "type": "string", "enum": ["none", "slash", "numbered"], "examples": ["slash"] }, "place": { "title": "Place of the block delete mark", "description": "before-number: /N10; after-number: N10/\n\nIf wrong: the mark is not seen, and the block is executed although its switch is on.", "type": "string", "enum": ["before-number", "after-number"], "examples": ["before-number"] } }, "examples": [{ "mark": "slash", "place": "before-number" }] }, "most-words": { "title": "Words in a block", "description": "Most words in one block, the block number not counted, or none.\n\nUnit: words.\n\nIf wrong: the block alarms, or words at its end are not executed.", "anyOf": [{ "title": "None", "description": "Any number of words.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 2, "maximum": 40 }], "examples": ["none"] }, "stops-act": { "title": "When stops act", "description": "Whether spindle stop and coolant off act before or after the motion in their block; program stop and program end act after it in any case. Where `executes` is left-to-right, all of them act where they stand. They are written in blocks of their own; this decides what a program from elsewhere means.\n\nIf wrong: the spindle stops and the tool is then driven through the material.", "type": "string", "enum": ["before-motion", "after-motion"], "examples": ["after-motion"] }, "executes": { "title": "Order of execution", "description": "by-kind: the words of a block act in the order of their kinds, whatever their order in the text (NISTIR 6556 Table 8); left-to-right: each word acts where it stands, and a motion where its first axis word stands.\n\nIf wrong: the spindle starts at the speed said before, or an axis moves at the feed or in the mode of the block before.", "type": "string", "enum": ["by-kind", "left-to-right"], "examples": ["by-kind"] } }, "examples": [{ "number": "none", "separator": "blank", "longest": 80, "g-words": "any", "m-words": 1 }] }, "numbers": { "title": "Numbers", "description": "How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.", "type": "object", "additionalProperties": false, "properties": { "point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] }, "length": { "title": "Axis words", "description": "Numbers of X Y Z, and of the levels and pecks of cycles. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the controller rejects a number with too many digits, or rounds it by itself, so that arcs no longer end where they should.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "arc-centre": { "title": "Arc centre and radius words", "description": "Numbers of I J K and of the radius. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: start and end of an arc differ in radius: the controller alarms, or steps on the part.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "peck": { "title": "Peck words", "description": "Numbers of the peck of a cycle and of its back-off. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest, such as an implied point.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a length in mm.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a length in inch.\n\nIf wrong: the hole is drilled in one go, or in a thousand pecks.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "angle": { "title": "Rotary words", "description": "Numbers of A B C. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of an angle in degrees.\n\nIf wrong: the rotary axis stands short of or past its place.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the rotary axis stands short of or past its place.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [3] }, "feed-per-minute": { "title": "Feed per minute", "description": "Numbers of F in feed per minute. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a minute.\n\nIf wrong: the feed is rejected, or a decimal is dropped and the tool moves ten times too fast.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 1, "inch": 2 }] }, "feed-per-revolution": { "title": "Feed per revolution", "description": "Numbers of F in feed per revolution. Digits behind the point, by the units of the program; the mapping may also state how this number differs from the rest.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Decimals in millimetres", "description": "Digits behind the point in a program in millimetres: 3 means a least increment of 0.001 mm.\n\nUnit: digits behind the point of a feed in mm a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [3] }, "inch": { "title": "Decimals in inches", "description": "Digits behind the point in a program in inches: 4 means a least increment of 0.0001 inch.\n\nUnit: digits behind the point of a feed in inch a revolution.\n\nIf wrong: a feed of 0.08 becomes 0, or is taken as 8.", "type": "integer", "minimum": 0, "maximum": 6, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } }, "examples": [{ "mm": 3, "inch": 4 }] }, "inverse-time": { "title": "Inverse-time feed", "description": "Numbers of F in inverse time. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a feed in 1/min.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the tool moves at a multiple or a fraction of the feed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [4] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [4] }, "speed": { "title": "Spindle speed", "description": "Numbers of S. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a speed in rpm.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the block alarms, or the speed is cut to a multiple.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [0] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [0] }, "dwell": { "title": "Dwell", "description": "Number of the dwell, counted in `dwell.unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `dwell.unit`.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: a dwell of 0.5 becomes 0 and the spindle has not come up to speed.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "cycle-dwell": { "title": "Dwell in a cycle", "description": "Number of the dwell at the bottom of a hole, counted in `cycles.words.dwell-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `cycles.words.dwell-unit`.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: no dwell, or a very long one with the tool rubbing in the hole.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [2] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [2] }, "timeout": { "title": "Timeout of a wait", "description": "Number of the timeout, counted in `wait.timeout-unit`. Either the digits behind the point, or a mapping that also states how this number differs from the rest.\n\nUnit: digits behind the point of a time in `wait.timeout-unit`.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 7 }, { "type": "object", "additionalProperties": false, "properties": { "decimals": { "title": "Digits behind the point", "description": "The least increment as a number of decimals.\n\nUnit: digits.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "integer", "minimum": 0, "maximum": 7, "examples": [1] }, "point": { "$ref": "#/$defs/own-point" }, "trailing-zeros": { "$ref": "#/$defs/own-trailing-zeros" }, "leading-zero": { "$ref": "#/$defs/own-leading-zero" }, "plus": { "$ref": "#/$defs/own-plus" }, "suppressed-zeros": { "$ref": "#/$defs/own-suppressed-zeros" }, "digits": { "$ref": "#/$defs/own-digits" }, "whole-digits": { "$ref": "#/$defs/own-whole-digits" } } }], "examples": [1] }, "code-width": { "title": "Least digits of codes", "description": "Least digits of codes and of tool and offset numbers; zeros are put in front: 2 writes G00, M06, T01.", "type": "object", "additionalProperties": false, "properties": { "G": { "title": "Digits of G words", "description": "Least digits of a G code before its point.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "M": { "title": "Digits of M words", "description": "Least digits of an M code.\n\nUnit: digits.\n\nIf wrong: the code is not recognised.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "T": { "title": "Digits of T words", "description": "Least digits of a tool number.\n\nUnit: digits.\n\nIf wrong: a number with too few digits selects another tool or carries no offset.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "H": { "title": "Digits of H words", "description": "Least digits of the number of a length offset.\n\nUnit: digits.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] }, "D": { "title": "Digits of D words", "description": "Least digits of the number of a radius offset.\n\nUnit: digits.\n\nIf wrong: the radius of another tool acts, and the contour is gouged.", "type": "integer", "minimum": 1, "maximum": 4, "examples": [2] } }, "examples": [{ "G": 2, "M": 2, "T": 2, "H": 2, "D": 2 }] } }, "examples": [{ "point": "always", "trailing-zeros": "keep", "length": { "mm": 3, "inch": 4 } }] }, "modal": { "title": "Modal words", "description": "Which words are repeated although they have not changed.", "type": "object", "additionalProperties": false, "properties": { "motion": { "title": "Motion word", "description": "modal: written when the kind of motion changes; each-block: in every block with axis words.\n\nIf wrong: without its motion word a block does nothing, or is run as the last motion: a rapid where a feed was meant.", "type": "string", "enum": ["modal", "each-block"], "examples": ["modal"] }, "axes": { "title": "Axis words", "description": "changed: only axes that move; all: every axis whose place is known.\n\nIf wrong: an axis left out is taken as 0 or stays where it was.", "type": "string", "enum": ["changed", "all"], "examples": ["changed"] }, "arc-end": { "title": "End of an arc", "description": "changed: only the end coordinates that differ; both: both axes of the plane.\n\nIf wrong: the arc is refused, or ends at another place.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "arc-centre": { "title": "Zeros in an arc centre", "description": "non-zero: a centre word of 0 is left out; both: both are written.\n\nIf wrong: `centre missing` alarm, or the last centre is used and the arc runs wild.", "type": "string", "enum": ["non-zero", "both"], "examples": ["both"] }, "feed": { "title": "Feed word", "description": "modal: when the feed changes; after-rapid: also in the first feed block after a rapid; each-block: in every feed block.\n\nIf wrong: the block alarms for want of a feed, or an old feed is used.", "type": "string", "enum": ["modal", "after-rapid", "each-block"], "examples": ["modal"] }, "speed": { "title": "Speed word", "description": "each-start: at every start of the spindle; changed: only where the speed is not the one said last, so that a start alone takes that one. Behind a stop of the program it is said in any case.\n\nIf wrong: the spindle starts at a speed that is left over, or not at all.", "type": "string", "enum": ["each-start", "changed"], "examples": ["each-start"] } }, "examples": [{ "motion": "modal", "axes": "changed", "arc-end": "changed", "arc-centre": "both", "feed": "modal", "speed": "each-start" }] }, "axes": { "title": "Letters of the axes", "description": "The letters by which the controller knows the axes of ISO 841, where Z is the axis of the spindle.", "type": "object", "additionalProperties": false, "axes": [56], "properties": { "x": { "title": "Letter of X", "description": "Letter of the linear axis X of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["X"] }, "y": { "title": "Letter of Y", "description": "Letter of the linear axis Y of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Y"] }, "z": { "title": "Letter of Z", "description": "Letter of the linear axis Z of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["Z"] }, "a": { "title": "Letter of A", "description": "Letter of the rotary axis A of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["A"] }, "b": { "title": "Letter of B", "description": "Letter of the rotary axis B of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["B"] }, "c": { "title": "Letter of C", "description": "Letter of the rotary axis C of ISO 841.\n\nIf wrong: another axis moves.", "$ref": "#/$defs/axisLetter", "examples": ["C"] } }, "examples": [{ "x": "X", "y": "Y", "z": "W" }] }, "motion": { "title": "Straight motion", "description": "Rapid and straight motion.", "type": "object", "additionalProperties": false, "properties": { "rapid": { "title": "Rapid", "description": "Code of the rapid.\n\nIf wrong: a rapid is run as a feed, or a feed as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G0"] }, "line": { "title": "Straight line at feed", "description": "Code of a straight line at feed.\n\nIf wrong: a feed is run as a rapid into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G1"] }, "rapids": { "title": "Path of a rapid", "description": "straight: all axes arrive together on a straight path; dog-leg: each runs at its own rate. With dog-leg, a rapid that changes Z and X or Y is split: rising Z first, falling Z last.\n\nIf wrong: on a dog-leg the tool sweeps through a clamp that lies beside the straight path.", "type": "string", "enum": ["straight", "dog-leg"], "examples": ["dog-leg"] }, "rapid-axes": { "title": "Axes of a rapid", "description": "together: a rapid moves all its axes in one block; one-at-a-time: each has a block of its own, rising Z first, falling Z last. Between the holes of a fixed cycle the controller moves as it does.\n\nIf wrong: the tool sweeps through a clamp on a path that nobody has looked at.", "type": "string", "enum": ["together", "one-at-a-time"], "axes": [60], "examples": ["together"] }, "axes-at-once": { "title": "Axes that move at once", "description": "The most axes that one block may move. A job with a line or a helix that moves more is refused; rapids are split, rising Z first, falling Z last.\n\nUnit: axes.\n\nIf wrong: the block alarms, or an axis is left behind and the tool cuts elsewhere.", "type": "integer", "minimum": 2, "maximum": 6, "axes": [62], "examples": [3] }, "rapid-feed": { "title": "Rapid as a feed", "description": "For a controller without rapids (`rapid: none`): the feed of the straight lines that take their place, or none. A line at exactly this feed is a rapid; a job with a feed as fast is refused, and so is one with feeds other than a minute.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: rapids creep, or the tool is dragged through the work at the speed of a rapid.", "anyOf": [{ "type": "string", "const": "none" }, { "$ref": "#/$defs/feed" }], "axes": [61], "examples": ["none", 6e3] }, "machine-move-lasts": { "title": "How long a move in machine coordinates lasts", "description": "block: the code of `machine-move` acts in its own block alone; until-work-offset: it suspends the work offset, and all motion is in machine coordinates until a work offset is stated anew.\n\nIf wrong: the tool goes to places of the work as if they were places of the machine.", "type": "string", "enum": ["block", "until-work-offset"], "axes": [52], "examples": ["block"] } }, "examples": [{ "rapid": "G0", "line": "G1", "rapids": "dog-leg" }] }, "units": { "title": "Units", "description": "Words for the units of the program.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Millimetres", "description": "Code for millimetres, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G21", "none"] }, "inch": { "title": "Inches", "description": "Code for inches, or none where the controller has no word for it.\n\nIf wrong: everything is 25.4 times too small or too large.", "$ref": "#/$defs/codeOrNone", "examples": ["G20", "none"] }, "programs-in": { "title": "Units of programs", "description": "job: a program is in the units of its job; mm or inch: always in these.\n\nIf wrong: everything is 25.4 times too small or too large.", "type": "string", "enum": ["job", "mm", "inch"], "examples": ["job"] }, "stated": { "title": "Where units are stated", "description": "with-modes: in the first block or any other, with other modes; first-block: alone in the first block of the program, and nowhere else.\n\nIf wrong: the block alarms, or offsets are taken in the other units.", "type": "string", "enum": ["with-modes", "first-block"], "axes": [49], "examples": ["with-modes"] } }, "examples": [{ "mm": "G21", "inch": "G20", "programs-in": "job" }] }, "plane": { "title": "Planes", "description": "Words that select the plane of arcs, cycles and compensation.", "type": "object", "additionalProperties": false, "properties": { "xy": { "title": "XY plane", "description": "Code of the XY plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G17"] }, "zx": { "title": "ZX plane", "description": "Code of the ZX plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G18"] }, "yz": { "title": "YZ plane", "description": "Code of the YZ plane.\n\nIf wrong: arcs run in another plane: the tool dives into the work.", "$ref": "#/$defs/codeOrNone", "examples": ["G19"] } }, "examples": [{ "xy": "G17", "zx": "G18", "yz": "G19" }] }, "distance": { "title": "Absolute and incremental", "description": "Words for absolute and incremental coordinates.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute", "description": "Code for absolute coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "$ref": "#/$defs/codeOrNone", "examples": ["G90"] }, "incremental": { "title": "Incremental", "description": "Code for incremental coordinates.\n\nIf wrong: distances are taken as places.", "$ref": "#/$defs/codeOrNone", "examples": ["G91"] }, "programs-in": { "title": "Coordinates of programs", "description": "Whether programs are written with absolute or incremental coordinates.\n\nIf wrong: places are taken as distances and the tool runs off.", "type": "string", "enum": ["absolute", "incremental"], "examples": ["absolute"] } }, "examples": [{ "absolute": "G90", "incremental": "G91", "programs-in": "absolute" }] }, "arc": { "title": "Arcs", "description": "Circular motion.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Arc clockwise", "description": "Code of an arc clockwise seen from the + end of the axis across the plane.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G2"] }, "ccw": { "title": "Arc counter-clockwise", "description": "Code of an arc counter-clockwise.\n\nIf wrong: the arc runs the other way round.", "$ref": "#/$defs/codeOrNone", "examples": ["G3"] }, "form": { "title": "Form of an arc", "description": "incremental-centre: I J K from the start point; absolute-centre: I J K as coordinates; radius: a radius word, negative above 180 degrees; none: arcs are not understood, and chords take their place.\n\nIf wrong: the centre lies elsewhere: a wild circle through work and clamps.", "type": "string", "enum": ["incremental-centre", "absolute-centre", "radius", "none"], "examples": ["incremental-centre"] }, "centre-words": { "title": "Arc centre modes", "description": "Words that choose absolute or incremental arc centres, where the controller has them.", "type": "object", "additionalProperties": false, "properties": { "absolute": { "title": "Absolute arc centres", "description": "Code for absolute arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G90.1"] }, "incremental": { "title": "Incremental arc centres", "description": "Code for incremental arc centres, or none.\n\nIf wrong: the centre lies elsewhere: a wild circle.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G91.1"] } }, "examples": [{ "absolute": "none", "incremental": "none" }] }, "radius-word": { "title": "Radius word", "description": "Letter of the radius, where `form` is radius.\n\nIf wrong: the arc is refused.", "$ref": "#/$defs/letter", "examples": ["R"] }, "planes": { "title": "Planes with arcs", "description": "The planes in which arcs are understood. Arcs in others become chords, or are refused.\n\nIf wrong: the block alarms, or the arc is cut in another plane.", "type": "array", "maxItems": 3, "uniqueItems": true, "items": { "type": "string", "enum": ["xy", "zx", "yz"] }, "examples": [["xy", "zx", "yz"]] }, "largest-sweep": { "title": "Largest sweep", "description": "Largest sweep of an arc in one block; larger ones are split.\n\nUnit: degrees.\n\nIf wrong: the arc takes the short way instead of the long one.", "type": "number", "exclusiveMinimum": 0, "maximum": 360, "examples": [360] }, "full-circle": { "title": "Full circle", "description": "Whether one block can be a full circle.\n\nIf wrong: nothing is cut, or a whole circle where nothing was meant.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "helix": { "title": "Helix", "description": "Whether the third axis may move during an arc.\n\nIf wrong: the third axis plunges before or after the arc.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "turns-word": { "title": "Turns word", "description": "Letter of the word for the number of turns of a helix, or none: one turn a block.\n\nIf wrong: the helix is cut with one turn and a steep plunge.", "$ref": "#/$defs/letterOrNone", "examples": ["none"] }, "feed-along": { "title": "Feed on a helix", "description": "What F means on a helix: path, the speed along the helix; circle, the speed along its circle seen from above.\n\nIf wrong: the tool moves up to several times faster than meant on a steep helix.", "type": "string", "enum": ["path", "circle"], "examples": ["path"] }, "smallest-radius": { "title": "Smallest radius", "description": "Arcs with a smaller radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms or becomes a dwell mark.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 0.05] }, "largest-radius": { "title": "Largest radius", "description": "Arcs with a larger radius become chords, or none.\n\nUnit: mm, or with `in`.\n\nIf wrong: the arc alarms.", "$ref": "#/$defs/lengthOrNone", "examples": ["none", 5e3] }, "tolerance": { "title": "Radius tolerance", "description": "How far the radius at the start and at the end of an arc may differ before the controller alarms.", "type": "object", "additionalProperties": false, "properties": { "mm": { "title": "Tolerance in millimetres", "description": "In a program in millimetres.\n\nUnit: mm.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 10, "examples": [2e-3] }, "inch": { "title": "Tolerance in inches", "description": "In a program in inches.\n\nUnit: inch.\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 1, "examples": [2e-4] }, "relative": { "title": "Relative tolerance", "description": "As a share of the radius; the larger of the two holds. 0: none.\n\nUnit: share of the radius (0.001 is 0.1 %).\n\nIf wrong: the program stops in the middle of a cut, or the controller steps to the end point on the part.", "type": "number", "minimum": 0, "maximum": 0.01, "examples": [0] } }, "examples": [{ "mm": 2e-3, "inch": 2e-4, "relative": 0 }] }, "chord-tolerance": { "title": "Chord tolerance", "description": "Largest distance between a chord and its arc, where chords take the place of an arc.\n\nUnit: mm, or with `in`.\n\nIf wrong: flats are seen on curves, or the blocks come faster than the controller reads them and the motion stutters.", "$ref": "#/$defs/length", "examples": [0.01] } }, "examples": [{ "cw": "G2", "ccw": "G3", "form": "incremental-centre", "helix": "yes", "feed-along": "path" }] }, "path": { "title": "Path modes", "description": "Words for how corners are taken.", "type": "object", "additionalProperties": false, "properties": { "exact": { "title": "Exact path", "description": "Code for the exact path.\n\nIf wrong: corners are rounded.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61"] }, "stop": { "title": "Exact stop", "description": "Code for a stop at each corner.\n\nIf wrong: dwell marks at each corner, or rounded corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G61.1", "none"] }, "blend": { "title": "Continuous path", "description": "Code for blending corners at speed.\n\nIf wrong: the motion stutters and burns the edge.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G64"] }, "tolerance-word": { "title": "Tolerance word", "description": "Letter of the word beside `blend` that says how far the path may leave its corners, a length in the units of the program; or none: an operation with a `tolerance` is then written on the exact path, and refused where there is no word for that.\n\nIf wrong: the block is rejected, or corners are cut wider than the job allows.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "P"] }, "look-ahead": { "title": "Look-ahead", "description": "Codes that turn looking ahead over many blocks on, for operations that are blended, and off, for those on the exact path; or none.", "anyOf": [{ "title": "None", "description": "The control looks ahead by itself, or not at all.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Look-ahead on", "description": "Code that turns look-ahead on.\n\nIf wrong: the motion stutters, or details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M97"] }, "off": { "title": "Look-ahead off", "description": "Code that turns look-ahead off.\n\nIf wrong: details are rounded off.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M98"] } } }], "axes": [77], "examples": ["none", { "on": "M97", "off": "M98" }] } }, "examples": [{ "exact": "G61", "stop": "none", "blend": "G64" }] }, "feed": { "title": "Feed modes", "description": "Words for what F means.", "type": "object", "additionalProperties": false, "properties": { "per-minute": { "title": "Feed per minute", "description": "Code for feed in length units a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["G94"] }, "per-revolution": { "title": "Feed per revolution", "description": "Code for feed in length units a revolution, or none: the feed is worked out a minute.\n\nIf wrong: the feed is wrong by the spindle speed.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "G95"] }, "inverse-time": { "title": "Inverse time", "description": "Code for feed in 1/minutes a block, or none.\n\nIf wrong: the tool moves at a wildly wrong feed.", "$ref": "#/$defs/codeOrNone", "examples": ["G93", "none"] }, "inverse-time-unit": { "title": "Unit of inverse time", "description": "What F counts in inverse time: per-minute: 1/minutes; per-second: 1/seconds.\n\nIf wrong: the tool moves 60 times too fast or too slow.", "type": "string", "enum": ["per-minute", "per-second"], "axes": [72], "examples": ["per-minute"] } }, "examples": [{ "per-minute": "G94", "per-revolution": "none", "inverse-time": "none" }] }, "dwell": { "title": "Dwell", "description": "A pause of a set time.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Dwell code", "description": "Code of the dwell.\n\nIf wrong: there is no pause: the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/codeOrNone", "examples": ["G4"] }, "word": { "title": "Dwell word", "description": "Letter of the time.\n\nIf wrong: the dwell alarms or is skipped; the spindle is not up to speed when the cut begins.", "$ref": "#/$defs/letter", "examples": ["P"] }, "unit": { "title": "Dwell unit", "description": "What a dwell is counted in: seconds, milliseconds, or revolutions of the spindle (rev). Under rev the time of a job becomes revolutions at the speed that is commanded there, rounded up, and no state can be confirmed by a dwell.\n\nUnit: s, ms or rev.\n\nIf wrong: 500 becomes 500 seconds, or 0.5 becomes nothing and the cut begins at low speed.", "type": "string", "enum": ["s", "ms", "rev"], "examples": ["s"] }, "blocks": { "title": "Block of a dwell", "description": "apart: a dwell has a block of its own; with-start: the one that follows a start of the spindle shares its block, on a control that starts before it dwells.\n\nIf wrong: the control dwells before it starts the spindle, or skips one of the two: the cut begins at low speed.", "type": "string", "enum": ["apart", "with-start"], "axes": [75], "examples": ["apart"] } }, "examples": [{ "code": "G4", "word": "P", "unit": "s" }] }, "compensation": { "title": "Cutter radius compensation", "description": "Words for compensation by the tool's radius, or none.", "anyOf": [{ "title": "None", "description": "The controller does not compensate.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "off": { "title": "Compensation off", "description": "Code that ends compensation.\n\nIf wrong: the next motion is offset by the radius.", "$ref": "#/$defs/codeOrNone", "examples": ["G40"] }, "left": { "title": "Compensation left", "description": "Code for the tool left of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G41"] }, "right": { "title": "Compensation right", "description": "Code for the tool right of the contour.\n\nIf wrong: the contour is off by the tool's diameter.", "$ref": "#/$defs/codeOrNone", "examples": ["G42"] }, "word": { "title": "Radius offset word", "description": "Letter of the number of the radius offset, or none where the tool in the spindle decides.\n\nIf wrong: the radius of another tool acts.", "$ref": "#/$defs/letterOrNone", "examples": ["D"] }, "corner-feed": { "title": "Feed at inside corners", "description": "Codes that turn the slowing at inside corners on, where compensation begins, and off, where it has ended; or none.", "anyOf": [{ "title": "None", "description": "There are no words for it.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Slow at inside corners", "description": "Code that has the feed lowered at inside corners.\n\nIf wrong: the tool digs in at inside corners.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G62"] }, "off": { "title": "Feed as stated", "description": "Code that ends the slowing.\n\nIf wrong: later contours are cut slower than meant.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G63"] } } }], "axes": [78], "examples": ["none", { "on": "G62", "off": "G63" }] } } }], "examples": ["none", { "off": "G40", "left": "G41", "right": "G42", "word": "D" }] }, "length-offset": { "title": "Tool length offset", "description": "Words that make the length of the tool act, or none.", "anyOf": [{ "title": "None", "description": "No word makes a tool length act; the operator sets Z.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Length offset on", "description": "Code that makes a length offset act.\n\nIf wrong: the tool is driven into the work by its length.", "$ref": "#/$defs/codeOrNone", "examples": ["G43", "none"] }, "off": { "title": "Length offset off", "description": "Code that cancels it; or offset number 0 of its word, such as H0: the offset is then cancelled by its own code with that number (G43 H0).\n\nIf wrong: the length of the last tool still acts for the next one.", "type": "string", "pattern": "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["G49", "H0"] }, "word": { "title": "Length offset word", "description": "Letter of the number of the length offset.\n\nIf wrong: the length of another tool acts, and the tool is driven into the work.", "$ref": "#/$defs/letter", "examples": ["H"] }, "number": { "title": "Number of the length offset", "description": "tool: a tool has the length offset of its own number; free: any.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "string", "enum": ["tool", "free"], "examples": ["free"] }, "added": { "title": "Added to the number of the length offset", "description": "What is added to the number of a length offset when it is written, where the control keeps lengths behind other offsets of the same table: with 100, offset 3 is H103. Offset number 0 stays 0.\n\nUnit: offset number.\n\nIf wrong: another tool's length acts, and the tool is driven into the work.", "type": "integer", "minimum": 0, "maximum": 900, "examples": [0, 100] } } }], "examples": ["none", { "on": "G43", "off": "G49", "word": "H" }] }, "work-offset": { "title": "Work offsets", "description": "Codes of the work offsets 1 to 9 in order, or none. A number behind the end of the list cannot be said.\n\nIf wrong: the work is cut at the place of another set-up.", "anyOf": [{ "title": "None", "description": "There are no words for work offsets; the operator sets the origin.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 9, "items": { "$ref": "#/$defs/codeWithWordOrNone" } }], "examples": ["none", ["G54", "G55", "G56", "G57", "G58", "G59"]] }, "machine-move": { "title": "Move in machine coordinates", "description": "Code for a move in machine coordinates, in the same block as the motion code, or none. It acts in its own block alone.\n\nIf wrong: the retract goes to a place in work coordinates: into the work, or past the travel.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G53", "none"] }, "reference-return": { "title": "Return to the reference position", "description": "Code of the return to the reference position, or none.\n\nIf wrong: an intermediate point is taken for the target: a diagonal through the work.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["G28", "none"] }, "cancel": { "title": "Cancelling", "description": "Words that put an end to what an earlier program may have left in force.", "type": "object", "additionalProperties": false, "properties": { "cycles": { "title": "Cycles off", "description": "Code that ends fixed cycles.\n\nIf wrong: a hole is drilled at every place that follows.", "$ref": "#/$defs/codeOrNone", "examples": ["G80"] }, "local-shift": { "title": "Local shift off", "description": "Code that cancels a shift of the origin, or none.\n\nIf wrong: the work is cut at a shifted place.", "$ref": "#/$defs/codeOrNone", "examples": ["G92.2", "none"] }, "rotation": { "title": "Rotation off", "description": "Code that cancels a rotation, or none.\n\nIf wrong: the work is cut rotated.", "$ref": "#/$defs/codeOrNone", "examples": ["G69", "none"] }, "scale": { "title": "Scale off", "description": "Code that cancels scaling and mirroring, or none.\n\nIf wrong: the work is cut at another size or mirrored.", "$ref": "#/$defs/codeOrNone", "examples": ["G50", "none"] }, "overrides": { "title": "Overrides on", "description": "Code that makes the feed and speed overrides act, or none.\n\nIf wrong: the override knob is dead while the program is proved out.", "$ref": "#/$defs/codeOrNone", "examples": ["M48", "none"] }, "before-change": { "title": "Cancelling before a tool change", "description": "Whether compensation off and cycles off are said again before each swap of a tool, where the dialect has the words.\n\nIf wrong: the controller alarms at the change, since it takes compensation or a cycle as still on.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "cycles": "G80", "local-shift": "none", "rotation": "none", "scale": "none", "overrides": "M48" }] }, "cycles": { "title": "Fixed cycles", "description": "Codes of fixed cycles for holes and what goes with them, or none: every hole is written longhand.", "anyOf": [{ "title": "None", "description": "The controller has no fixed cycles.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "drill": { "title": "Drill", "description": "Feed in, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G81"] }, "dwell": { "title": "Drill with dwell", "description": "Feed in, dwell, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G82"] }, "peck": { "title": "Peck", "description": "Pecks with a rapid out of the hole after each, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G83"] }, "chip-break": { "title": "Chip-breaking", "description": "Pecks with a small back-off, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G73", "none"] }, "tap": { "title": "Tap right-hand", "description": "Feed in, reverse, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G84"] }, "tap-left": { "title": "Tap left-hand", "description": "The same with a left-hand tap, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G74", "none"] }, "ream": { "title": "Ream", "description": "Feed in, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G85"] }, "bore-dwell": { "title": "Bore with dwell", "description": "Feed in, dwell, feed out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G89"] }, "bore-stop": { "title": "Bore with spindle stop", "description": "Feed in, dwell, spindle stop, rapid out, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G86", "none"] }, "bore-manual": { "title": "Bore with manual retract", "description": "Feed in, dwell, spindle stop, program stop, or none: it is written longhand.\n\nIf wrong: the hole has another depth, or the tool breaks on its way out.", "$ref": "#/$defs/codeOrNone", "examples": ["G88", "none"] }, "return": { "title": "Level between holes", "description": "Words that choose the level to which the tool goes between holes.", "type": "object", "additionalProperties": false, "properties": { "initial": { "title": "Initial level", "description": "Code for the level at which the tool stood before the first hole, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G98", "none"] }, "retract": { "title": "Retract level", "description": "Code for the retract level of the cycle, or none.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "$ref": "#/$defs/codeOrNone", "examples": ["G99", "none"] }, "without": { "title": "Level without a word", "description": "The level between holes where there is no word, or none where both words are there.\n\nIf wrong: the tool is dragged through a clamp between two holes.", "type": "string", "enum": ["retract", "initial", "none"], "examples": ["none"] } }, "examples": [{ "initial": "G98", "retract": "G99", "without": "none" }] }, "back-off": { "title": "Back-off", "description": "How far the controller's own cycle backs off. A job that asks for another back-off is written longhand.", "type": "object", "additionalProperties": false, "properties": { "peck": { "title": "Back-off of pecks", "description": "How far above the last depth the rapid back into the hole ends.\n\nUnit: mm, or with `in`.\n\nIf wrong: the drill is driven into the bottom at rapid and breaks.", "$ref": "#/$defs/length", "examples": [0.254] }, "chip-break": { "title": "Back-off of chip-breaking", "description": "How far the drill is withdrawn between two pecks.\n\nUnit: mm, or with `in`.\n\nIf wrong: the chip does not break.", "$ref": "#/$defs/length", "examples": [0.254] } }, "examples": [{ "peck": 0.254, "chip-break": 0.254 }] }, "levels": { "title": "Depth and retract level", "description": "absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.\n\nIf wrong: the depth is doubled, or the hole is drilled in the air.", "type": "string", "enum": ["absolute", "relative"], "examples": ["absolute"] }, "words": { "title": "Words of a cycle", "description": "Letters of the values of a cycle.", "type": "object", "additionalProperties": false, "properties": { "retract": { "title": "Retract level word", "description": "Letter of the retract level.\n\nIf wrong: feed begins at another height: a rapid into the work.", "$ref": "#/$defs/letter", "examples": ["R"] }, "peck": { "title": "Peck word", "description": "Letter of the depth of one peck.\n\nIf wrong: the hole is drilled in one go and the drill breaks.", "$ref": "#/$defs/letter", "examples": ["Q"] }, "back-off": { "title": "Back-off word", "description": "Letter of the back-off of pecks and chip-breaking, or none: the controller's own back-off holds (`cycles.back-off`).\n\nIf wrong: the drill is driven into the bottom at rapid and breaks, or the chip does not break.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "K"] }, "dwell": { "title": "Dwell word", "description": "Letter of the dwell at depth.\n\nIf wrong: no dwell at depth, or a very long one.", "$ref": "#/$defs/letter", "examples": ["P"] }, "dwell-unit": { "title": "Unit of the dwell", "description": "What the dwell in a cycle is counted in: seconds, milliseconds, or revolutions of the spindle (rev), rounded up at the commanded speed.\n\nUnit: s, ms or rev.\n\nIf wrong: no dwell at depth, or a very long one.", "type": "string", "enum": ["s", "ms", "rev"], "examples": ["s"] }, "repeat": { "title": "Repeat word", "description": "Letter of how often the hole of a block is drilled, or none. Programs are written with it only to define a cycle without a hole (0).\n\nIf wrong: holes are missing, or one too many is drilled.", "$ref": "#/$defs/letterOrNone", "examples": ["none", "L"] } }, "examples": [{ "retract": "R", "peck": "Q", "dwell": "P", "dwell-unit": "s", "back-off": "none", "repeat": "none" }] }, "repeat": { "title": "Later holes", "description": "positions: later holes state their place alone; all: each states the words of the cycle again.\n\nIf wrong: later holes are missing or have another depth.", "type": "string", "enum": ["positions", "all"], "examples": ["positions"] }, "definition": { "title": "Definition of a cycle", "description": "with-first-hole: the block with the cycle's code states the first hole, too; apart: it states no place and drills nothing (with the repeat word 0 where there is one), and each hole follows in a block of its own.\n\nIf wrong: the first hole is missing, or one is drilled where the tool stands.", "type": "string", "enum": ["with-first-hole", "apart"], "examples": ["with-first-hole"] }, "positions": { "title": "Place of a hole", "description": "changed: a hole states X and Y where they differ; both: it always states both.\n\nIf wrong: a hole is missing, or drilled at X0 or Y0.", "type": "string", "enum": ["changed", "both"], "examples": ["changed"] }, "initial-level": { "title": "Initial level", "description": "Where the initial level is taken: before-series: the Z before the first hole behind a cancel code; current: the Z at each block with a cycle's code. A program always cancels one series before the next; this decides what one from elsewhere means.\n\nIf wrong: between holes the tool is dragged through a clamp.", "type": "string", "enum": ["before-series", "current"], "examples": ["before-series"] }, "axis": { "title": "Axis of a cycle", "description": "plane-normal: holes go along the normal of the plane in force; z: along Z in any plane, so that no plane word is needed before.\n\nIf wrong: the drill is driven sideways into the work.", "type": "string", "enum": ["plane-normal", "z"], "examples": ["plane-normal"] }, "tap-feed": { "title": "Feed word of a tap", "description": "feed-mode: F means what the feed mode says; lead: F in a tapping cycle is the lead of the thread, whatever the feed mode. It then needs `numbers.feed-per-revolution`, and the feed is stated anew behind the cycle.\n\nIf wrong: the tap breaks.", "type": "string", "enum": ["feed-mode", "lead"], "examples": ["feed-mode"] }, "tap-synchronised": { "title": "Synchronising code", "description": "Code that locks spindle and feed for the tapping cycle that follows, in a block of its own before it; none: the controller always does, or never.\n\nIf wrong: the tap breaks or strips the thread.", "$ref": "#/$defs/codeOrNone", "examples": ["none", "M29"] }, "ended-by": { "title": "End of a cycle", "description": "any-motion: a motion word ends the cycle, too; cancel-code: its own code alone. The code is always written; this decides what a program from elsewhere means.\n\nIf wrong: a hole is drilled at every place that follows.", "type": "string", "enum": ["any-motion", "cancel-code"], "examples": ["cancel-code"] } } }], "examples": ["none", { "drill": "G81", "peck": "G83", "return": { "initial": "G98", "retract": "G99", "without": "none" } }] }, "spindle": { "title": "Spindle", "description": "Words for the spindle.", "type": "object", "additionalProperties": false, "properties": { "cw": { "title": "Spindle clockwise", "description": "Code that starts the spindle clockwise, as for a right-hand tool.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M3"] }, "ccw": { "title": "Spindle counter-clockwise", "description": "Code that starts it counter-clockwise, or none.\n\nIf wrong: the spindle turns the wrong way and the tool breaks.", "$ref": "#/$defs/codeOrNone", "examples": ["M4", "none"] }, "stop": { "title": "Spindle stop", "description": "Code that stops the spindle.\n\nIf wrong: the spindle runs on into the swap or past the end of the program.", "$ref": "#/$defs/codeOrNone", "examples": ["M5"] }, "orient": { "title": "Spindle orientation", "description": "Code that stops the spindle at its swap angle, or none.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/codeWithWordOrNone", "examples": ["M19", "none"] }, "order": { "title": "Order of speed and start", "description": "speed-first: the S word before the start word; start-first: the start word before the S word. It holds in a block, whatever `blocks.order` says, and from block to block.\n\nIf wrong: the spindle starts at the last speed, or the speed is ignored.", "type": "string", "enum": ["speed-first", "start-first"], "examples": ["speed-first"] }, "blocks": { "title": "Speed and start in a block", "description": "together: one block; apart: one block each.\n\nIf wrong: one of the two is ignored.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "speed-unit": { "title": "Unit of the speed word", "description": "What S counts. rpm: revolutions a minute; percent: hundredths of `spindle.full-speed`, which the dialect then has to state. Its decimals are `numbers.speed`.\n\nIf wrong: the spindle runs at its highest speed where a low one was meant, or hardly turns.", "type": "string", "enum": ["rpm", "percent"], "examples": ["rpm"] }, "full-speed": { "title": "Speed at 100 percent", "description": "Speed that S100 asks for, where S counts percent. It stays what it is when `machine.spindle.max-rpm` is lowered to protect a tool or a bearing.\n\nUnit: rpm.\n\nIf wrong: the spindle turns faster or slower than every program says.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "gears": { "title": "Gear ranges", "description": "Ranges of the spindle's gear that a code selects, or none. The first range that a speed lies in is selected, in a block of its own before the speed; a range changes only while the spindle stands.\n\nIf wrong: the speed ends at the top of the range in force, or the gear is shifted while it turns.", "anyOf": [{ "title": "None", "description": "One range, or the control shifts by itself.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 6, "items": { "title": "Gear range", "description": "One range and its code.", "type": "object", "additionalProperties": false, "properties": { "code": { "title": "Code of the range", "description": "Code that selects it.\n\nIf wrong: another range is selected.", "type": "string", "pattern": "^M\\d{1,3}$", "examples": ["M41"] }, "from": { "title": "Lowest speed of the range", "description": "Lowest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the motor stalls in the cut.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [100] }, "to": { "title": "Highest speed of the range", "description": "Highest speed of the range.\n\nUnit: rpm.\n\nIf wrong: the spindle runs slower than the feed is made for.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [4e3] } }, "examples": [{ "code": "M41", "from": 100, "to": 4e3 }] } }], "examples": ["none", [{ "code": "M41", "from": 100, "to": 4e3 }, { "code": "M42", "from": 4e3, "to": 12e3 }]] } }, "examples": [{ "cw": "M3", "ccw": "M4", "stop": "M5", "order": "speed-first", "blocks": "together" }] }, "coolant": { "title": "Coolant", "description": "Words for coolant and air.", "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist", "description": "Code that turns mist on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M7", "none"] }, "flood": { "title": "Flood", "description": "Code that turns flood coolant on, or none.\n\nIf wrong: the tool runs dry.", "$ref": "#/$defs/codeOrNone", "examples": ["M8", "none"] }, "air": { "title": "Air", "description": "Code that turns air on, or none.\n\nIf wrong: chips stay in the cut.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool", "description": "Code that turns coolant through the tool on, or none.\n\nIf wrong: a deep hole is drilled dry.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "off": { "title": "All off", "description": "Code that turns all of them off, or a code for each medium that can be turned on.\n\nIf wrong: coolant runs during the swap, into the taper and the rack.", "anyOf": [{ "title": "One code for all", "description": "Turns all media off.", "$ref": "#/$defs/codeOrNone" }, { "type": "object", "additionalProperties": false, "properties": { "mist": { "title": "Mist off", "description": "Code that turns mist off, or none.\n\nIf wrong: mist runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M97"] }, "flood": { "title": "Flood off", "description": "Code that turns flood coolant off, or none.\n\nIf wrong: coolant runs on into the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["M98"] }, "air": { "title": "Air off", "description": "Code that turns air off, or none.\n\nIf wrong: air blows chips into the rack.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] }, "through-tool": { "title": "Coolant through the tool off", "description": "Code that turns coolant through the tool off, or none.\n\nIf wrong: coolant runs into the taper at the swap.", "$ref": "#/$defs/codeOrNone", "examples": ["none"] } } }], "examples": ["M9", { "mist": "M97", "flood": "M98" }] }, "blocks": { "title": "Coolant words in a block", "description": "apart: each in a block of its own; together: media that are turned on, or off, behind one another share a block, as far as `blocks.m-words` goes.\n\nIf wrong: only the last word of the block acts, or the block alarms.", "type": "string", "enum": ["apart", "together"], "examples": ["apart"] } }, "examples": [{ "mist": "M7", "flood": "M8", "air": "none", "through-tool": "none", "off": "M9", "blocks": "apart" }] }, "tools": { "title": "Tools", "description": "Words for selecting and changing tools.", "type": "object", "additionalProperties": false, "properties": { "change": { "title": "Tool change", "description": "Code of the controller's own tool change; with-tool-word: it has none, and the tool word alone changes the tool; none: it changes no tools.\n\nIf wrong: the tool is not changed, and the next operation runs with the last one; or the spindle's tool is put away where a word was only meant to say its number.", "type": "string", "pattern": "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "examples": ["M6", "with-tool-word", "none"] }, "blocks": { "title": "Selection and change in a block", "description": "together: T and the change code share a block; apart: one block each.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["together", "apart"], "examples": ["together"] }, "order": { "title": "Order of selection and change", "description": "select-first: T before the change code; change-first: the change code first.\n\nIf wrong: the change takes the tool selected before.", "type": "string", "enum": ["select-first", "change-first"], "examples": ["select-first"] }, "preselect": { "title": "Preselection", "description": "Whether the next tool is selected right after each change, so that the changer gets it ready.\n\nIf wrong: the changer takes the wrong tool at the next change.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "in-operator-swap": { "title": "Tool word in a swap by the operator", "description": "Whether the tool word stands before the stop at which the operator changes the tool. Without it the message to the operator alone says which tool that is, so that the dialect needs `idioms.message`.\n\nIf wrong: the controller alarms at a tool it does not know, or starts a changer that is not there.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "empty": { "title": "Tool word of an empty spindle", "description": "Number of the tool word with which the controller's own change leaves the spindle empty; the program then ends with that change. none: the last tool stays in the spindle.\n\nUnit: tool number.\n\nIf wrong: the last tool stays in the spindle where the next program expects none, or a tool of that number is put in.", "anyOf": [{ "title": "None", "description": "The last tool stays in the spindle.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 0, "maximum": 9999 }], "examples": ["none", 0] } }, "examples": [{ "change": "M6", "blocks": "together", "order": "select-first", "preselect": "no" }] }, "stops": { "title": "Stops and end", "description": "Words that stop and end the program.", "type": "object", "additionalProperties": false, "properties": { "stop": { "title": "Program stop", "description": "Code of a stop that the operator ends.\n\nIf wrong: the program runs on while a hand is in the machine.", "$ref": "#/$defs/codeOrNone", "examples": ["M0"] }, "optional": { "title": "Optional stop", "description": "Code of a stop that acts when its switch is on, or none. A code behind a block delete mark, such as /M0 or /2 M0, is a stop that acts while that switch is off.\n\nIf wrong: the program runs on although a check was meant.", "$ref": "#/$defs/optionalStop", "examples": ["M1", "none", "/M0", "/2 M0"] }, "end": { "title": "End of program", "description": "Code of the end of the program.\n\nIf wrong: the controller alarms, does not rewind, or moves a pallet.", "$ref": "#/$defs/codeOrNone", "examples": ["M30", "M2"] }, "comment": { "title": "Message of a stop", "description": "Where the message stands that says what a stop is for. own-block: in a block of its own before the stop; with-stop: in the block of the stop, behind its code. Of a message that takes several comments the last one stands there, the others in blocks before it.\n\nIf wrong: the message is gone from the screen while the program stands, and the operator does not see what to do.", "type": "string", "enum": ["own-block", "with-stop"], "examples": ["own-block"] }, "resume": { "title": "Modes behind a stop", "description": "What is in force when the operator starts the program again after a stop. keeps-modes: what was in force before; loses-modes: nothing is certain, so that the program states all its modes anew before anything moves, and its offsets before the approach.\n\nIf wrong: the program goes on in inches, in increments or in another work offset.", "type": "string", "enum": ["keeps-modes", "loses-modes"], "examples": ["keeps-modes"] }, "end-resets": { "title": "Modes at the end", "description": "Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.\n\nIf wrong: the next program, or what the operator types in, runs in increments or in another plane.", "$ref": "#/$defs/yesNo", "examples": ["yes"] } }, "examples": [{ "stop": "M0", "optional": "M1", "end": "M30", "comment": "own-block", "resume": "keeps-modes", "end-resets": "yes" }] }, "wait": { "title": "Values of a wait", "description": "Numbers that a wait on a signal says.", "type": "object", "additionalProperties": false, "properties": { "on": { "title": "Level on", "description": "Number for a signal that is on.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "off": { "title": "Level off", "description": "Number for a signal that is off.\n\nUnit: number of the level word.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [0] }, "timeout-unit": { "title": "Unit of the timeout", "description": "What the timeout is counted in.\n\nUnit: s or ms.\n\nIf wrong: the wait gives up at once, or hangs for minutes with the fault unseen.", "type": "string", "enum": ["s", "ms"], "examples": ["s"] } }, "examples": [{ "on": 1, "off": 0, "timeout-unit": "s" }] }, "codes": { "title": "Codes of the builder", "description": "What further codes do that a program from elsewhere may hold: what they are for, and their effects. They are read, not written.", "type": "object", "additionalProperties": false, "patternProperties": { "^[GM]\\d{1,3}$": { "title": "One code", "description": "A code with no meaning of its own in the standards, and what it leaves behind.", "type": "object", "additionalProperties": false, "properties": { "does": { "title": "What it does", "description": "In words, for findings and the set-up sheet.\n\nIf wrong: the operator does not know what is switched.", "type": "string", "minLength": 1, "maxLength": 120, "examples": ["chip conveyor on"] }, "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" }] } }, "examples": [{ "M27": { "does": "chip conveyor on", "position": "unchanged", "spindle": "unchanged", "coolant": "unchanged", "length-offset": "unchanged" } }] }, "idioms": { "title": "Idioms", "description": "How this controller says one action: literal words and {{name}} for the whole number of a word. One code each; beside it may stand P Q R L E I J K.", "type": "object", "additionalProperties": false, "properties": { "message": { "title": "Message to the operator", "description": "A whole comment with a mark of its own, so that a message is told from a remark, or none. It may name {{text}} (must).\n\nIf wrong: the operator does not see what is asked of them.", "$ref": "#/$defs/template", "examples": ["(MSG, {{text}})"] }, "header": { "title": "Header lines", "description": "Comment lines at the head of the program, in place of its name and the dialect. What is assumed and the caution stand in every header. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or the operator cannot tell one program from another.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "footer": { "title": "Footer lines", "description": "Comment lines behind the last block. Each entry is a line, or with {{#each tools}}, {{#each operations}} or {{#each assumptions}} around it one for each of them. Lines name {{program}}, {{number}}, {{dialect}} and {{units}}; within tools {{number}}, {{description}}, {{diameter}} and {{lengthOffset}}, within operations {{id}} and {{name}}, within assumptions {{text}}.\n\nIf wrong: the transfer is refused, or blocks are looked for behind the end.", "anyOf": [{ "title": "None", "description": "No lines of the dialect's own.", "type": "string", "const": "none" }, { "type": "array", "minItems": 1, "maxItems": 40, "items": { "type": "string", "minLength": 1, "maxLength": 160 } }], "examples": [["{{program}} FOR {{dialect}}", "{{#each tools}}T{{number}} {{description}} D{{diameter}} H{{lengthOffset}}{{/each}}"]] }, "wait-signal": { "title": "Wait on a signal", "description": "Waits until an input has a level, or none. It may name {{signal}} (must), {{level}} (without it every signal is waited for until it is on) and {{timeout}} (without it the wait lasts for ever).\n\nIf wrong: the program does not wait: the tool cuts before the spindle is up to speed, or swaps while it turns.", "$ref": "#/$defs/template", "examples": ["M94 P{{signal}} R{{level}} Q{{timeout}}"] }, "output-on": { "title": "Output on", "description": "Switches an output on, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M95 P{{output}}"] }, "output-off": { "title": "Output off", "description": "Switches an output off, or none. It may name {{output}} (must).\n\nIf wrong: another output is switched.", "$ref": "#/$defs/template", "examples": ["M96 P{{output}}"] }, "release": { "title": "Release the tool", "description": "Opens the drawbar, or none. It names no value.\n\nIf wrong: the tool drops, or is pulled out of the rack with its fork.", "$ref": "#/$defs/template", "examples": ["M21"] }, "clamp": { "title": "Clamp the tool", "description": "Closes the drawbar, or none. It names no value.\n\nIf wrong: the spindle starts with a loose tool.", "$ref": "#/$defs/template", "examples": ["M22"] }, "taper-air-on": { "title": "Taper air on", "description": "Blows the taper clean, or none. It names no value.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/template", "examples": ["M25"] }, "taper-air-off": { "title": "Taper air off", "description": "Ends it, or none. It names no value.\n\nIf wrong: air blows on during the cut.", "$ref": "#/$defs/template", "examples": ["M26"] }, "cover-open": { "title": "Open the rack's cover", "description": "Opens the cover of the rack, or none. It names no value.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/template", "examples": ["M27"] }, "cover-close": { "title": "Close the rack's cover", "description": "Closes the cover of the rack, or none. It names no value.\n\nIf wrong: chips fill the pockets.", "$ref": "#/$defs/template", "examples": ["M28"] }, "hood-up": { "title": "Dust hood up", "description": "Lifts the dust hood, or none. It names no value.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/template", "examples": ["M23"] }, "hood-down": { "title": "Dust hood down", "description": "Lowers the dust hood, or none. It names no value.\n\nIf wrong: dust is not drawn off.", "$ref": "#/$defs/template", "examples": ["M24"] }, "measure": { "title": "Measure the tool", "description": "Has the controller measure the tool's length and make it its length offset, or none. It names no value.\n\nIf wrong: the length of the last measurement acts.", "$ref": "#/$defs/template", "examples": ["M29"] } }, "examples": [{ "wait-signal": "M94 P{{signal}} R{{level}} Q{{timeout}}", "release": "M21", "clamp": "M22" }] }, "machine": { "title": "Machine", "description": "Facts of this machine, in its own leaf. A key is needed when a job needs it.", "type": "object", "additionalProperties": false, "properties": { "travel": { "title": "Travel", "description": "Where each axis can go, machine coordinates. Rotary axes are allowed only where they stand here.", "type": "object", "additionalProperties": false, "properties": { "x": { "title": "Travel of X", "description": "Least and greatest place of X in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "y": { "title": "Travel of Y", "description": "Least and greatest place of Y in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "z": { "title": "Travel of Z", "description": "Least and greatest place of Z in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" }, "examples": [[0, 1220]] }, "a": { "title": "Travel of A", "description": "Least and greatest place of A in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "b": { "title": "Travel of B", "description": "Least and greatest place of B in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] }, "c": { "title": "Travel of C", "description": "Least and greatest place of C in machine coordinates.\n\nUnit: degrees.\n\nIf wrong: the axis runs onto its limit switch in the middle of the program.", "type": "array", "minItems": 2, "maxItems": 2, "items": { "type": "number", "minimum": -36e6, "maximum": 36e6 }, "examples": [[-360, 360]] } }, "examples": [{ "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }] }, "spindle": { "title": "Spindle of the machine", "description": "What the spindle and its drive can do.", "type": "object", "additionalProperties": false, "properties": { "min-rpm": { "title": "Lowest speed", "description": "Lowest speed that the spindle may run at.\n\nUnit: rpm.\n\nIf wrong: the spindle overheats, or does not turn.", "type": "number", "minimum": 0, "maximum": 1e6, "examples": [6e3] }, "max-rpm": { "title": "Highest speed", "description": "Highest speed.\n\nUnit: rpm.\n\nIf wrong: the speed is cut without a word and the feed is too fast for it.", "type": "number", "exclusiveMinimum": 0, "maximum": 1e6, "examples": [24e3] }, "spin-up": { "title": "Time to come up to speed", "description": "Time from standstill to the highest speed.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "spin-down": { "title": "Time to stop", "description": "Time from the highest speed to standstill by the drive.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped while the spindle turns.", "$ref": "#/$defs/time", "examples": ["6 s"] }, "coast-down": { "title": "Time to coast down", "description": "The same in free run, with the drive tripped.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "$ref": "#/$defs/time", "examples": ["25 s"] }, "orient": { "title": "Orientation before a swap", "description": "Whether the spindle must be oriented before a swap.\n\nIf wrong: the drive keys of the tool strike the rack.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "min-rpm": 6e3, "max-rpm": 24e3, "spin-up": "6 s", "spin-down": "6 s", "coast-down": "25 s" }] }, "signals": { "title": "Signals", "description": "Inputs that the program can wait on.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "At speed", "description": "The drive reports that the spindle is at its speed: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [{ "input": 4, "settle": "0.3 s" }] }, "stopped": { "title": "Stopped", "description": "The drive or a sensor reports standstill: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the tool is swapped while the spindle turns.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [5] }, "released": { "title": "Released", "description": "The drawbar is open: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [8] }, "clamped": { "title": "Clamped", "description": "The drawbar is closed with a tool in it: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [7] }, "tool-present": { "title": "Tool present", "description": "A tool is in the spindle: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the program goes on without a tool.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [9] }, "air": { "title": "Air pressure", "description": "There is enough air to work the drawbar: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [6] }, "hold-down": { "title": "Hold-down", "description": "Vacuum or clamps hold the work: the number of its input where it is on in that state, or a mapping.\n\nUnit: number of the input.\n\nIf wrong: the work comes loose in the cut.", "anyOf": [{ "type": "integer", "minimum": 0, "maximum": 9999 }, { "$ref": "#/$defs/signal" }], "examples": [10] } }, "examples": [{ "at-speed": { "input": 4, "settle": "0.3 s" }, "stopped": 5 }] }, "waits": { "title": "Waits", "description": "What a wait does when its time is up.", "type": "object", "additionalProperties": false, "properties": { "on-timeout": { "title": "On timeout", "description": "alarm: the program stops; continues: it goes on as if the signal had come, so that such a wait confirms nothing.\n\nIf wrong: a fault of the spindle or the air goes unseen and the program runs on.", "type": "string", "enum": ["alarm", "continues"], "examples": ["alarm"] } }, "examples": [{ "on-timeout": "alarm" }] }, "swap": { "title": "Swap style", "description": "controller: the controller changes tools by itself; rack: the program drives to the pockets and works the drawbar; operator: the program stops and asks for the tool; none: one tool a program, which is in the spindle before it starts.\n\nIf wrong: the program waits for a change that never comes, or drives to a rack that is not there.", "type": "string", "enum": ["controller", "rack", "operator", "none"], "examples": ["rack"] }, "change-effects": { "title": "Effects of the tool change", "description": "What the controller's own tool change does besides changing the tool. Needed where `swap` is controller.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged; stopped; restarts: the control starts the spindle again behind the change, at a speed that nobody knows, so that the program stops it at once and confirms that.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped", "restarts"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unchanged", "spindle": "stopped", "coolant": "unchanged", "length-offset": "unchanged" }] }, "measure-effects": { "title": "Effects of measuring", "description": "What the controller's measurement of a tool does. Needed where `lengths` is measured.", "type": "object", "additionalProperties": false, "properties": { "position": { "title": "Effect on the position", "description": "unchanged: the axes end where they were; unknown: they may be anywhere, so that the program states them anew; swap-height: Z ends at the swap height.\n\nIf wrong: the next approach starts from a place that nobody knows.", "type": "string", "enum": ["unchanged", "unknown", "swap-height"], "examples": ["unchanged"] }, "spindle": { "title": "Effect on the spindle", "description": "unchanged, or stopped.\n\nIf wrong: the spindle is thought to stand while it turns.", "type": "string", "enum": ["unchanged", "stopped"], "examples": ["stopped"] }, "coolant": { "title": "Effect on coolant", "description": "unchanged, or off.\n\nIf wrong: coolant is missing, or runs into the taper.", "type": "string", "enum": ["unchanged", "off"], "examples": ["unchanged"] }, "length-offset": { "title": "Effect on the length offset", "description": "unchanged; active: the length of the new tool acts; cancelled: none acts.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["unchanged", "active", "cancelled"], "examples": ["unchanged"] } }, "examples": [{ "position": "unknown", "spindle": "stopped", "coolant": "unchanged", "length-offset": "active" }] }, "retract": { "title": "Retract to swap height", "description": "How Z goes up to the swap height.", "type": "object", "additionalProperties": false, "properties": { "by": { "title": "Retract by", "description": "machine-move: a rapid in machine coordinates; reference-return: the return to the reference position; clearance: the clearance of the job (operator swaps only).\n\nIf wrong: the tool is dragged across the work, or driven past the travel.", "type": "string", "enum": ["machine-move", "reference-return", "clearance"], "examples": ["machine-move"] }, "z": { "title": "Swap height", "description": "Z of the swap height in machine coordinates, with machine-move.\n\nUnit: mm, or with `in`.\n\nIf wrong: Z does not clear the work, or runs onto its limit switch.", "$ref": "#/$defs/length", "examples": [0] }, "acts-on": { "title": "What it moves", "description": "spindle-nose: machine coordinates are those of the spindle; tool-tip: an active length offset counts, too.\n\nIf wrong: Z stands lower by the tool's length than meant.", "type": "string", "enum": ["spindle-nose", "tool-tip"], "examples": ["spindle-nose"] }, "cancel-length-first": { "title": "Cancel the length offset first", "description": "Whether the length offset must be cancelled before it.\n\nIf wrong: the controller alarms, or the tool runs past the travel by its length.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "intermediate": { "title": "Intermediate point", "description": "incremental-zero: a reference return has an intermediate point, given as zero increments; none: it has none.\n\nIf wrong: the intermediate point is taken for a target: a diagonal through the work.", "type": "string", "enum": ["none", "incremental-zero"], "examples": ["none"] }, "change-position": { "title": "Change position", "description": "Where the operator changes tools, with retract by clearance; work coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the operator reaches between tool and work to change it.", "$ref": "#/$defs/place", "examples": [[0, 0, 120]] } }, "examples": [{ "by": "machine-move", "z": 0, "acts-on": "spindle-nose", "cancel-length-first": "no", "intermediate": "none" }] }, "length-offset": { "title": "Length offset at the machine", "description": "How the tool's length comes to act.", "type": "object", "additionalProperties": false, "properties": { "form": { "title": "Form", "description": "with-first-z: in the block of the first Z motion; own-block: in a block of its own before it; in-tool-word: with the tool word; none: there is no length offset, the operator sets Z.\n\nIf wrong: the tool is driven into the work by its length.", "type": "string", "enum": ["with-first-z", "own-block", "in-tool-word", "none"], "examples": ["with-first-z"] }, "select-moves": { "title": "Selecting moves Z", "description": "Whether selecting it moves the axis by itself.\n\nIf wrong: Z moves where nobody meant it to.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "cancel-moves": { "title": "Cancelling moves Z", "description": "Whether cancelling it moves the axis by itself. It is then cancelled at swap height only.\n\nIf wrong: Z moves down by the tool's length.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "form": "with-first-z", "select-moves": "no", "cancel-moves": "no" }] }, "lengths": { "title": "Tool lengths", "description": "Where they come from: table, the controller's tool table; measured, a measurement after each swap; operator, set by hand.\n\nIf wrong: the tool is driven into the work by the difference.", "type": "string", "enum": ["table", "measured", "operator"], "examples": ["table"] }, "drawbar": { "title": "Drawbar", "description": "How the drawbar is worked at a rack, or none.", "anyOf": [{ "title": "None", "description": "There is no drawbar that the program works.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "travels": { "title": "Travel of an empty spindle", "description": "Whether an empty spindle travels along the rack clamped or released.\n\nIf wrong: the released drawbar strikes a holder, or the clamped one is pressed onto it.", "type": "string", "enum": ["clamped", "released"], "examples": ["clamped"] }, "taper-air": { "title": "Taper air", "description": "Whether air cleans the taper while a tool is picked.\n\nIf wrong: a chip between taper and holder: the tool runs out.", "$ref": "#/$defs/yesNo", "examples": ["no"] } } }], "examples": ["none", { "travels": "clamped", "taper-air": "no" }] }, "rack": { "title": "Rack", "description": "Where tools wait and how they are fetched, or none.", "anyOf": [{ "title": "None", "description": "There is no rack that the program drives to.", "type": "string", "const": "none" }, { "type": "object", "additionalProperties": false, "properties": { "style": { "title": "Style of the rack", "description": "drop-in: the holder is let down into its pocket from above; slide-in: it is slid into a fork from the side.\n\nIf wrong: the spindle is driven into the rack.", "type": "string", "enum": ["drop-in", "slide-in"], "examples": ["drop-in"] }, "clear-z": { "title": "Clear height", "description": "Machine Z at which an empty spindle clears the tools in the rack, and a full one the empty pockets.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is dragged through the rack.", "$ref": "#/$defs/length", "examples": [-5] }, "pocket-z": { "title": "Pocket height", "description": "Machine Z at which the holder sits in its pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is crushed into the rack, or drops.", "$ref": "#/$defs/length", "examples": [-78.4] }, "descend-from": { "title": "Start of the slow descent", "description": "How far above the pocket height the descent at feed begins.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder is driven into its pocket at rapid.", "$ref": "#/$defs/length", "examples": [20] }, "descend-feed": { "title": "Feed of the slow descent", "description": "Feed of the last part of the way down.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder is driven into its pocket too fast.", "$ref": "#/$defs/feed", "examples": [600] }, "pockets": { "title": "Pockets", "description": "Places of the pockets, machine coordinates: the first one, the pitch to the next and their number, or a list of places.\n\nIf wrong: the spindle is driven beside the pocket.", "anyOf": [{ "type": "object", "additionalProperties": false, "properties": { "first": { "title": "First pocket", "description": "X and Y of pocket 1.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket.", "$ref": "#/$defs/point", "examples": [[40, 20]] }, "pitch": { "title": "Pitch", "description": "X and Y from one pocket to the next.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is driven beside the pocket, farther with each one.", "$ref": "#/$defs/point", "examples": [[80, 0]] }, "count": { "title": "Number of pockets", "description": "How many there are.\n\nUnit: pockets.\n\nIf wrong: the spindle is driven past the end of the rack.", "type": "integer", "minimum": 1, "maximum": 200, "examples": [6] } } }, { "type": "array", "minItems": 1, "maxItems": 200, "items": { "$ref": "#/$defs/point" } }], "examples": [{ "first": [40, 20], "pitch": [80, 0], "count": 6 }, [[40, 20], [120, 20]]] }, "zone": { "title": "Rack zone", "description": "Box that only swaps enter.", "type": "object", "additionalProperties": false, "properties": { "min": { "title": "Least corner", "description": "Least X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[0, 0, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of the rack, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[500, 60, -5]] } }, "examples": [{ "min": [0, 0, -95], "max": [500, 60, -5] }] }, "slide": { "title": "Slide", "description": "The way into a fork, with slide-in.", "type": "object", "additionalProperties": false, "properties": { "direction": { "title": "Direction of the slide", "description": "Direction from the approach into the pocket.\n\nIf wrong: the holder is torn out of the fork.", "type": "string", "enum": ["+x", "-x", "+y", "-y"], "examples": ["+y"] }, "distance": { "title": "Length of the slide", "description": "Distance from the approach to the pocket.\n\nUnit: mm, or with `in`.\n\nIf wrong: the holder strikes the fork on its way up or down.", "$ref": "#/$defs/length", "examples": [40] }, "feed": { "title": "Feed of the slide", "description": "Feed of the slide.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the holder strikes the fork too fast.", "$ref": "#/$defs/feed", "examples": [1e3] } }, "examples": [{ "direction": "+y", "distance": 40, "feed": 1e3 }] }, "widest": { "title": "Widest tool", "description": "Widest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a wide tool strikes its neighbour.", "$ref": "#/$defs/lengthOrNone", "examples": [60] }, "longest": { "title": "Longest tool", "description": "Longest tool that a pocket takes, or none: not checked.\n\nUnit: mm, or with `in`.\n\nIf wrong: a long tool strikes the table under the rack.", "$ref": "#/$defs/lengthOrNone", "examples": [90] }, "cover": { "title": "Cover", "description": "Whether the program opens and closes a cover.\n\nIf wrong: the spindle is driven into the cover.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "at-end": { "title": "At the end", "description": "What becomes of the last tool.", "type": "object", "additionalProperties": false, "properties": { "tool": { "title": "Last tool", "description": "return: it goes back to its pocket; keep: it stays in the spindle.\n\nIf wrong: the next program finds a tool where it expects none.", "type": "string", "enum": ["return", "keep"], "examples": ["return"] } }, "examples": [{ "tool": "return" }] } } }], "examples": ["none", { "style": "drop-in", "clear-z": -5, "pocket-z": -78.4, "descend-from": 20, "descend-feed": 600, "pockets": { "first": [40, 20], "pitch": [80, 0], "count": 6 }, "at-end": { "tool": "return" } }] }, "park": { "title": "Parking place", "description": "X and Y where the program leaves the axes at its end, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the spindle is in the way of unloading.", "$ref": "#/$defs/point", "examples": [[600, 800]] }, "outputs": { "title": "Outputs", "description": "Outputs that the program switches, by a name of yours.", "type": "object", "additionalProperties": false, "patternProperties": { "^[a-z][a-z0-9-]{0,30}$": { "title": "One output", "description": "An output and when it is on.", "type": "object", "additionalProperties": false, "properties": { "number": { "title": "Number of the output", "description": "Number as the idiom says it.\n\nUnit: number of the output.\n\nIf wrong: another output is switched.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [1] }, "during": { "title": "When it is on", "description": "cutting: from the spindle's start to its stop; program: from the first swap to the end.\n\nIf wrong: the extraction is off while dust is made, or on during the swap.", "type": "string", "enum": ["cutting", "program"], "examples": ["cutting"] } }, "examples": [{ "number": 1, "during": "cutting" }] } }, "examples": [{ "extraction": { "number": 1, "during": "cutting" } }] }, "hood": { "title": "Dust hood", "description": "Whether the program lifts and lowers a dust hood.\n\nIf wrong: the hood is driven into the rack or the clamps.", "$ref": "#/$defs/yesNo", "examples": ["yes"] }, "keep-out": { "title": "Keep-out boxes", "description": "Boxes in machine coordinates that no motion of the work may enter.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into what stands there.", "type": "array", "maxItems": 50, "items": { "title": "One box", "description": "A box and what stands there.", "type": "object", "additionalProperties": false, "required": ["name", "min", "max"], "properties": { "name": { "title": "What stands there", "description": "Findings name it.\n\nIf wrong: nobody knows what the finding means.", "type": "string", "minLength": 1, "maxLength": 60, "examples": ["vise"] }, "min": { "title": "Least corner", "description": "Least X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[100, 100, -95]] }, "max": { "title": "Greatest corner", "description": "Greatest X, Y and Z of what stands there, machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: the tool is driven into it.", "$ref": "#/$defs/place", "examples": [[250, 200, -40]] } }, "examples": [{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }] }, "examples": [[{ "name": "vise", "min": [100, 100, -95], "max": [250, 200, -40] }]] }, "tapping": { "title": "Tapping", "description": "How the machine taps.", "type": "object", "additionalProperties": false, "properties": { "kind": { "title": "Kind of tapping", "description": "none: not at all; floating: with a floating holder; synchronised: spindle and feed are locked.\n\nIf wrong: the tap breaks or strips the thread.", "type": "string", "enum": ["none", "floating", "synchronised"], "examples": ["floating"] }, "reversal": { "title": "Time to reverse", "description": "Time that the spindle needs to reverse, with a floating holder.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the holder runs out of float and the tap breaks.", "$ref": "#/$defs/time", "examples": ["1 s"] }, "longhand": { "title": "Tapping longhand", "description": "Whether tapping may be written without its cycle.\n\nIf wrong: the tap breaks: feed and spindle do not reverse together.", "$ref": "#/$defs/yesNo", "examples": ["no"] } }, "examples": [{ "kind": "floating", "reversal": "1 s", "longhand": "no" }] }, "feed": { "title": "Feed limits", "description": "Lowest and highest feed; without them feeds are not checked against the machine.", "type": "object", "additionalProperties": false, "properties": { "least": { "title": "Lowest feed", "description": "Lowest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is raised without a word.", "$ref": "#/$defs/feed", "examples": [1] }, "most": { "title": "Highest feed", "description": "Highest feed.\n\nUnit: mm/min, or with `in/min`.\n\nIf wrong: the feed is cut without a word, and times on the sheet are wrong.", "$ref": "#/$defs/feed", "examples": [12e3] } }, "examples": [{ "least": 1, "most": 12e3 }] }, "work-zero": { "title": "Origins of the work offsets", "description": "Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "type": "object", "additionalProperties": false, "patternProperties": { "^[1-9]$": { "title": "Origin of one work offset", "description": "X, Y and Z of its origin in machine coordinates.\n\nUnit: mm, or with `in`.\n\nIf wrong: a program that runs past the travel is passed, or a good one refused.", "$ref": "#/$defs/place", "examples": [[300, 200, -80]] } }, "examples": [{ "1": [300, 200, -80] }] } }, "examples": [{ "travel": { "x": [0, 1220], "y": [0, 810], "z": [-95, 0] }, "swap": "operator" }] }, "confirm": { "title": "Confirmations", "description": "How the program makes sure of a state before it relies on it. One that is not stated cannot be relied on: a job that needs it is refused.", "type": "object", "additionalProperties": false, "properties": { "at-speed": { "title": "Spindle at speed", "description": "How it is confirmed that the spindle is at its speed: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool cuts before the spindle is up to speed.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "at-speed", "timeout": "10 s" }, { "dwell": "max(spin_up, spin_down) * max(rpm - from_rpm, from_rpm - rpm) / max_rpm + 0.5 * second" }] }, "stopped": { "title": "Spindle stopped", "description": "How it is confirmed that the spindle stands: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the tool is swapped, or a hand is in the machine, while the spindle turns.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "stopped", "timeout": "30 s" }, { "dwell": "coast_down * from_rpm / max_rpm + 0.5 * second" }] }, "released": { "title": "Tool released", "description": "How it is confirmed that the drawbar is open: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the holder is torn out of its pocket.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "released", "timeout": "2 s" }, { "dwell": "0.8 s" }] }, "clamped": { "title": "Tool clamped", "description": "How it is confirmed that the drawbar is closed with a tool in it: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the spindle starts with a loose tool.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "clamped", "timeout": "2 s" }] }, "air": { "title": "Air pressure", "description": "How it is confirmed that there is air to work the drawbar: wait (on a signal), dwell (for a time or by an expression), intrinsic (the controller holds by itself; the reason is stated), or the word operator.\n\nIf wrong: the drawbar opens halfway and the tool drops.", "anyOf": [{ "title": "By the operator", "description": "The program stops and asks the operator to see to it.", "type": "string", "const": "operator" }, { "$ref": "#/$defs/confirmation" }], "examples": [{ "wait": "air", "timeout": "5 s" }] }, "hold-down": { "title": "Work held", "description": "How it is confirmed that vacuum or clamps hold the work: by a wait on the signal `hold-down`, before the first start of the spindle and behind each stop, since hands may then have been at the work.\n\nIf wrong: the work comes loose in the cut.", "type": "object", "additionalProperties": false, "required": ["wait"], "properties": { "wait": { "title": "Wait on its signal", "description": "The signal of the hold-down.\n\nIf wrong: the program waits on something else.", "type": "string", "const": "hold-down", "examples": ["hold-down"] }, "timeout": { "title": "Timeout of the hold-down", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program alarms before the vacuum stands.", "$ref": "#/$defs/time", "examples": ["10 s"] } }, "examples": [{ "wait": "hold-down", "timeout": "10 s" }] } }, "examples": [{ "at-speed": { "wait": "at-speed", "timeout": "10 s" }, "stopped": { "dwell": "60 s" } }] } }, "$defs": { "yesNo": { "description": "yes or no", "type": "string", "enum": ["yes", "no"] }, "code": { "description": "a code such as G54 or M6", "type": "string", "pattern": "^[GM]\\d{1,3}(\\.\\d)?$" }, "codeOrNone": { "description": "a code such as G54 or M6, or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, "codeWithWordOrNone": { "description": "a code such as G53, if need be with a word that belongs to it (G54.1 P2), or none", "type": "string", "pattern": "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, "optionalStop": { "description": "a code such as M1, one behind a block delete mark such as /M0 or /2 M0, or none", "type": "string", "pattern": "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, "letter": { "description": "one capital letter", "type": "string", "pattern": "^[A-Z]$" }, "axisLetter": { "description": "one of X Y Z A B C U V W", "type": "string", "enum": ["X", "Y", "Z", "A", "B", "C", "U", "V", "W"] }, "letterOrNone": { "description": "one capital letter, or none", "type": "string", "pattern": "^(none|[A-Z])$" }, "length": { "description": "a length: a number in mm, or a text such as 2 in", "anyOf": [{ "type": "number", "minimum": -1e6, "maximum": 1e6 }, { "type": "string", "pattern": "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "lengthOrNone": { "description": "a length (a number in mm, or a text such as 2 in), or none", "anyOf": [{ "type": "number", "minimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }] }, "feed": { "description": "a feed: a number in mm/min, or a text such as 20 in/min", "anyOf": [{ "type": "number", "exclusiveMinimum": 0, "maximum": 1e6 }, { "type": "string", "pattern": "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }] }, "time": { "description": "a time such as 6 s, 500 ms or 2 min", "type": "string", "pattern": "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, "point": { "description": "a list of two lengths, X and Y", "type": "array", "minItems": 2, "maxItems": 2, "items": { "$ref": "#/$defs/length" } }, "place": { "description": "a list of three lengths, X, Y and Z", "type": "array", "minItems": 3, "maxItems": 3, "items": { "$ref": "#/$defs/length" } }, "template": { "description": "none, or words such as M94 P{{signal}}", "type": "string", "minLength": 1, "maxLength": 120 }, "signal": { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } }, "confirmation": { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } }, "own-point": { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] }, "own-trailing-zeros": { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] }, "own-leading-zero": { "title": "Zero before the point", "description": "keep: 0.5; drop: .5\n\nIf wrong: the word is a syntax error.", "type": "string", "enum": ["keep", "drop"], "examples": ["keep"] }, "own-plus": { "title": "Plus sign", "description": "Whether a positive number with a direction (axes, arc centres) has a + sign.\n\nIf wrong: the word is a syntax error, or an old control takes it as unsigned.", "$ref": "#/$defs/yesNo", "examples": ["no"] }, "own-suppressed-zeros": { "title": "Zeros left out", "description": "With an implied point: which zeros are left out. leading: X12500 is 12.500; trailing: the number is read from the left; none: all digits stand.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "string", "enum": ["leading", "trailing", "none"], "examples": ["leading"] }, "own-digits": { "title": "Digits of a number", "description": "With an implied point: how many digits a number has before zeros at its end are left out.\n\nUnit: digits.\n\nIf wrong: every coordinate is wrong by powers of ten.", "type": "integer", "minimum": 1, "maximum": 12, "examples": [7] }, "own-whole-digits": { "title": "Digits before the point", "description": "Most digits before the point, or none for no limit.\n\nUnit: digits.\n\nIf wrong: the word alarms, or its first digits are lost and the axis goes to another place.", "anyOf": [{ "title": "None", "description": "As many as the number has.", "type": "string", "const": "none" }, { "type": "integer", "minimum": 1, "maximum": 12 }], "examples": ["none"] } } };
   var schema32 = { "description": "yes or no", "type": "string", "enum": ["yes", "no"] };
   var schema37 = { "title": "Decimal point", "description": "always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.\n\nIf wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.", "type": "string", "enum": ["always", "when-needed", "never"], "examples": ["always"] };
   var schema38 = { "title": "Zeros at the end", "description": "keep: 1.500; drop: 1.5 and 10.; one: 1.5 and 10.0 (at least one digit behind the point).\n\nIf wrong: a number without decimals may be read in least increments.", "type": "string", "enum": ["keep", "drop", "one"], "examples": ["keep"] };
@@ -140,15 +140,15 @@ var compiled = (() => {
   var pattern23 = new RegExp("^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern25 = new RegExp("^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$", "u");
   var pattern26 = new RegExp("^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$", "u");
-  var pattern43 = new RegExp("^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "u");
-  var pattern77 = new RegExp("^M\\d{1,3}$", "u");
-  var pattern87 = new RegExp("^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "u");
-  var pattern89 = new RegExp("^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$", "u");
-  var pattern91 = new RegExp("^[GM]\\d{1,3}$", "u");
-  var pattern96 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
-  var pattern111 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
-  var pattern116 = new RegExp("^[1-9]$", "u");
-  var schema226 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
+  var pattern44 = new RegExp("^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$", "u");
+  var pattern78 = new RegExp("^M\\d{1,3}$", "u");
+  var pattern88 = new RegExp("^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$", "u");
+  var pattern90 = new RegExp("^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$", "u");
+  var pattern92 = new RegExp("^[GM]\\d{1,3}$", "u");
+  var pattern97 = new RegExp("^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$", "u");
+  var pattern112 = new RegExp("^[a-z][a-z0-9-]{0,30}$", "u");
+  var pattern117 = new RegExp("^[1-9]$", "u");
+  var schema227 = { "description": "a mapping with the keys input, level and settle", "type": "object", "additionalProperties": false, "properties": { "input": { "title": "Input", "description": "Number of the input as the wait says it.\n\nUnit: number of the input.\n\nIf wrong: the program waits on something else.", "type": "integer", "minimum": 0, "maximum": 9999, "examples": [4] }, "level": { "title": "Level", "description": "Level of the input in that state; on unless stated.\n\nIf wrong: the wait is over at once, whatever the machine does.", "type": "string", "enum": ["on", "off"], "examples": ["on"] }, "settle": { "title": "Settling time", "description": "How long the contact may still show the old state after a command: a dwell before the wait. None unless stated.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the wait sees the old state and is over at once.", "$ref": "#/$defs/time", "examples": ["0.3 s"] } } };
   function validate21(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -215,7 +215,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data1 === "on" || data1 === "off")) {
-          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema226.properties.level.enum }, message: "must be equal to one of the allowed values" };
+          const err5 = { instancePath: instancePath + "/level", schemaPath: "#/properties/level/enum", keyword: "enum", params: { allowedValues: schema227.properties.level.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err5];
           } else {
@@ -227,7 +227,7 @@ var compiled = (() => {
       if (data.settle !== void 0) {
         let data2 = data.settle;
         if (typeof data2 === "string") {
-          if (!pattern96.test(data2)) {
+          if (!pattern97.test(data2)) {
             const err6 = { instancePath: instancePath + "/settle", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err6];
@@ -497,7 +497,7 @@ var compiled = (() => {
     return errors === 0;
   }
   validate31.evaluated = { "items": true, "dynamicProps": false, "dynamicItems": false };
-  var schema251 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
+  var schema252 = { "description": "a mapping with wait and timeout, with dwell, or with intrinsic", "type": "object", "additionalProperties": false, "properties": { "wait": { "title": "Wait on a signal", "description": "The signal, one of those under machine.signals.\n\nIf wrong: the program waits on something else.", "type": "string", "enum": ["at-speed", "stopped", "released", "clamped", "tool-present", "air", "hold-down"], "examples": ["at-speed"] }, "timeout": { "title": "Timeout", "description": "How long the wait lasts before the controller alarms.\n\nUnit: s, ms or min, written behind the number.\n\nIf wrong: the program hangs, or alarms before the state can be reached.", "$ref": "#/$defs/time", "examples": ["10 s"] }, "dwell": { "title": "Dwell", "description": "A time such as 5 s, or an expression that gives one: numbers, + - * / ( ), min, max, the constants second, minute, mm, inch, rev, and the names rpm, from_rpm, min_rpm, max_rpm, spin_up, spin_down, coast_down.\n\nUnit: s, ms or min behind a number; an expression has units of its own.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 1, "maxLength": 300, "examples": ["20 * second"] }, "intrinsic": { "title": "By the controller itself", "description": "The controller holds the program until the state is reached; here stands how that is known.\n\nIf wrong: the state is taken as reached before it is.", "type": "string", "minLength": 10, "maxLength": 200, "examples": ["the start code waits for the drive's at-speed contact, tried with a slow ramp"] } } };
   function validate41(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
     let vErrors = null;
     let errors = 0;
@@ -532,7 +532,7 @@ var compiled = (() => {
           errors++;
         }
         if (!(data0 === "at-speed" || data0 === "stopped" || data0 === "released" || data0 === "clamped" || data0 === "tool-present" || data0 === "air" || data0 === "hold-down")) {
-          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema251.properties.wait.enum }, message: "must be equal to one of the allowed values" };
+          const err2 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/enum", keyword: "enum", params: { allowedValues: schema252.properties.wait.enum }, message: "must be equal to one of the allowed values" };
           if (vErrors === null) {
             vErrors = [err2];
           } else {
@@ -544,7 +544,7 @@ var compiled = (() => {
       if (data.timeout !== void 0) {
         let data1 = data.timeout;
         if (typeof data1 === "string") {
-          if (!pattern96.test(data1)) {
+          if (!pattern97.test(data1)) {
             const err3 = { instancePath: instancePath + "/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
             if (vErrors === null) {
               vErrors = [err3];
@@ -7487,7 +7487,7 @@ var compiled = (() => {
         let data223 = data.path;
         if (data223 && typeof data223 == "object" && !Array.isArray(data223)) {
           for (const key30 in data223) {
-            if (!(key30 === "exact" || key30 === "stop" || key30 === "blend" || key30 === "look-ahead")) {
+            if (!(key30 === "exact" || key30 === "stop" || key30 === "blend" || key30 === "tolerance-word" || key30 === "look-ahead")) {
               const err605 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key30 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err605];
@@ -7563,22 +7563,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data223["look-ahead"] !== void 0) {
-            let data227 = data223["look-ahead"];
-            const _errs702 = errors;
-            let valid176 = false;
-            const _errs703 = errors;
-            if (typeof data227 !== "string") {
-              const err612 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err612];
-              } else {
-                vErrors.push(err612);
+          if (data223["tolerance-word"] !== void 0) {
+            let data227 = data223["tolerance-word"];
+            if (typeof data227 === "string") {
+              if (!pattern22.test(data227)) {
+                const err612 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err612];
+                } else {
+                  vErrors.push(err612);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if ("none" !== data227) {
-              const err613 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            } else {
+              const err613 = { instancePath: instancePath + "/path/tolerance-word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err613];
               } else {
@@ -7586,35 +7584,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid26 = _errs703 === errors;
-            valid176 = valid176 || _valid26;
+          }
+          if (data223["look-ahead"] !== void 0) {
+            let data228 = data223["look-ahead"];
             const _errs705 = errors;
-            if (data227 && typeof data227 == "object" && !Array.isArray(data227)) {
-              for (const key31 in data227) {
-                if (!(key31 === "on" || key31 === "off")) {
-                  const err614 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err614];
-                  } else {
-                    vErrors.push(err614);
-                  }
-                  errors++;
-                }
+            let valid177 = false;
+            const _errs706 = errors;
+            if (typeof data228 !== "string") {
+              const err614 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err614];
+              } else {
+                vErrors.push(err614);
               }
-              if (data227.on !== void 0) {
-                let data228 = data227.on;
-                if (typeof data228 === "string") {
-                  if (!pattern26.test(data228)) {
-                    const err615 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err615];
-                    } else {
-                      vErrors.push(err615);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err616 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if ("none" !== data228) {
+              const err615 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err615];
+              } else {
+                vErrors.push(err615);
+              }
+              errors++;
+            }
+            var _valid26 = _errs706 === errors;
+            valid177 = valid177 || _valid26;
+            const _errs708 = errors;
+            if (data228 && typeof data228 == "object" && !Array.isArray(data228)) {
+              for (const key31 in data228) {
+                if (!(key31 === "on" || key31 === "off")) {
+                  const err616 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key31 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err616];
                   } else {
@@ -7623,11 +7623,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data227.off !== void 0) {
-                let data229 = data227.off;
+              if (data228.on !== void 0) {
+                let data229 = data228.on;
                 if (typeof data229 === "string") {
                   if (!pattern26.test(data229)) {
-                    const err617 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    const err617 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                     if (vErrors === null) {
                       vErrors = [err617];
                     } else {
@@ -7636,7 +7636,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err618 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err618 = { instancePath: instancePath + "/path/look-ahead/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err618];
                   } else {
@@ -7645,30 +7645,52 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data228.off !== void 0) {
+                let data230 = data228.off;
+                if (typeof data230 === "string") {
+                  if (!pattern26.test(data230)) {
+                    const err619 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err619];
+                    } else {
+                      vErrors.push(err619);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err620 = { instancePath: instancePath + "/path/look-ahead/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err620];
+                  } else {
+                    vErrors.push(err620);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err619 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err621 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err619];
+                vErrors = [err621];
               } else {
-                vErrors.push(err619);
+                vErrors.push(err621);
               }
               errors++;
             }
-            var _valid26 = _errs705 === errors;
-            valid176 = valid176 || _valid26;
-            if (!valid176) {
-              const err620 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid26 = _errs708 === errors;
+            valid177 = valid177 || _valid26;
+            if (!valid177) {
+              const err622 = { instancePath: instancePath + "/path/look-ahead", schemaPath: "#/properties/path/properties/look-ahead/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err620];
+                vErrors = [err622];
               } else {
-                vErrors.push(err620);
+                vErrors.push(err622);
               }
               errors++;
             } else {
-              errors = _errs702;
+              errors = _errs705;
               if (vErrors !== null) {
-                if (_errs702) {
-                  vErrors.length = _errs702;
+                if (_errs705) {
+                  vErrors.length = _errs705;
                 } else {
                   vErrors = null;
                 }
@@ -7676,43 +7698,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err621 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err623 = { instancePath: instancePath + "/path", schemaPath: "#/properties/path/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err621];
+            vErrors = [err623];
           } else {
-            vErrors.push(err621);
+            vErrors.push(err623);
           }
           errors++;
         }
       }
       if (data.feed !== void 0) {
-        let data230 = data.feed;
-        if (data230 && typeof data230 == "object" && !Array.isArray(data230)) {
-          for (const key32 in data230) {
+        let data231 = data.feed;
+        if (data231 && typeof data231 == "object" && !Array.isArray(data231)) {
+          for (const key32 in data231) {
             if (!(key32 === "per-minute" || key32 === "per-revolution" || key32 === "inverse-time" || key32 === "inverse-time-unit")) {
-              const err622 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err622];
-              } else {
-                vErrors.push(err622);
-              }
-              errors++;
-            }
-          }
-          if (data230["per-minute"] !== void 0) {
-            let data231 = data230["per-minute"];
-            if (typeof data231 === "string") {
-              if (!pattern7.test(data231)) {
-                const err623 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err623];
-                } else {
-                  vErrors.push(err623);
-                }
-                errors++;
-              }
-            } else {
-              const err624 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err624 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key32 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err624];
               } else {
@@ -7721,11 +7721,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data230["per-revolution"] !== void 0) {
-            let data232 = data230["per-revolution"];
+          if (data231["per-minute"] !== void 0) {
+            let data232 = data231["per-minute"];
             if (typeof data232 === "string") {
               if (!pattern7.test(data232)) {
-                const err625 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err625 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err625];
                 } else {
@@ -7734,7 +7734,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err626 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err626 = { instancePath: instancePath + "/feed/per-minute", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err626];
               } else {
@@ -7743,11 +7743,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data230["inverse-time"] !== void 0) {
-            let data233 = data230["inverse-time"];
+          if (data231["per-revolution"] !== void 0) {
+            let data233 = data231["per-revolution"];
             if (typeof data233 === "string") {
               if (!pattern7.test(data233)) {
-                const err627 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err627 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err627];
                 } else {
@@ -7756,7 +7756,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err628 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err628 = { instancePath: instancePath + "/feed/per-revolution", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err628];
               } else {
@@ -7765,19 +7765,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data230["inverse-time-unit"] !== void 0) {
-            let data234 = data230["inverse-time-unit"];
-            if (typeof data234 !== "string") {
-              const err629 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err629];
-              } else {
-                vErrors.push(err629);
+          if (data231["inverse-time"] !== void 0) {
+            let data234 = data231["inverse-time"];
+            if (typeof data234 === "string") {
+              if (!pattern7.test(data234)) {
+                const err629 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err629];
+                } else {
+                  vErrors.push(err629);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data234 === "per-minute" || data234 === "per-second")) {
-              const err630 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.feed.properties["inverse-time-unit"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err630 = { instancePath: instancePath + "/feed/inverse-time", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err630];
               } else {
@@ -7786,22 +7787,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err631 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err631];
-          } else {
-            vErrors.push(err631);
-          }
-          errors++;
-        }
-      }
-      if (data.dwell !== void 0) {
-        let data235 = data.dwell;
-        if (data235 && typeof data235 == "object" && !Array.isArray(data235)) {
-          for (const key33 in data235) {
-            if (!(key33 === "code" || key33 === "word" || key33 === "unit" || key33 === "blocks")) {
-              const err632 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
+          if (data231["inverse-time-unit"] !== void 0) {
+            let data235 = data231["inverse-time-unit"];
+            if (typeof data235 !== "string") {
+              const err631 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err631];
+              } else {
+                vErrors.push(err631);
+              }
+              errors++;
+            }
+            if (!(data235 === "per-minute" || data235 === "per-second")) {
+              const err632 = { instancePath: instancePath + "/feed/inverse-time-unit", schemaPath: "#/properties/feed/properties/inverse-time-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.feed.properties["inverse-time-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err632];
               } else {
@@ -7810,20 +7808,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.code !== void 0) {
-            let data236 = data235.code;
-            if (typeof data236 === "string") {
-              if (!pattern7.test(data236)) {
-                const err633 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err633];
-                } else {
-                  vErrors.push(err633);
-                }
-                errors++;
-              }
-            } else {
-              const err634 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err633 = { instancePath: instancePath + "/feed", schemaPath: "#/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err633];
+          } else {
+            vErrors.push(err633);
+          }
+          errors++;
+        }
+      }
+      if (data.dwell !== void 0) {
+        let data236 = data.dwell;
+        if (data236 && typeof data236 == "object" && !Array.isArray(data236)) {
+          for (const key33 in data236) {
+            if (!(key33 === "code" || key33 === "word" || key33 === "unit" || key33 === "blocks")) {
+              const err634 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key33 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err634];
               } else {
@@ -7832,11 +7832,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.word !== void 0) {
-            let data237 = data235.word;
+          if (data236.code !== void 0) {
+            let data237 = data236.code;
             if (typeof data237 === "string") {
-              if (!pattern6.test(data237)) {
-                const err635 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern7.test(data237)) {
+                const err635 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err635];
                 } else {
@@ -7845,7 +7845,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err636 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err636 = { instancePath: instancePath + "/dwell/code", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err636];
               } else {
@@ -7854,19 +7854,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.unit !== void 0) {
-            let data238 = data235.unit;
-            if (typeof data238 !== "string") {
-              const err637 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err637];
-              } else {
-                vErrors.push(err637);
+          if (data236.word !== void 0) {
+            let data238 = data236.word;
+            if (typeof data238 === "string") {
+              if (!pattern6.test(data238)) {
+                const err637 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err637];
+                } else {
+                  vErrors.push(err637);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data238 === "s" || data238 === "ms" || data238 === "rev")) {
-              const err638 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err638 = { instancePath: instancePath + "/dwell/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err638];
               } else {
@@ -7875,10 +7876,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data235.blocks !== void 0) {
-            let data239 = data235.blocks;
+          if (data236.unit !== void 0) {
+            let data239 = data236.unit;
             if (typeof data239 !== "string") {
-              const err639 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err639 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err639];
               } else {
@@ -7886,8 +7887,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data239 === "apart" || data239 === "with-start")) {
-              const err640 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data239 === "s" || data239 === "ms" || data239 === "rev")) {
+              const err640 = { instancePath: instancePath + "/dwell/unit", schemaPath: "#/properties/dwell/properties/unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.unit.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err640];
               } else {
@@ -7896,32 +7897,29 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data236.blocks !== void 0) {
+            let data240 = data236.blocks;
+            if (typeof data240 !== "string") {
+              const err641 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err641];
+              } else {
+                vErrors.push(err641);
+              }
+              errors++;
+            }
+            if (!(data240 === "apart" || data240 === "with-start")) {
+              const err642 = { instancePath: instancePath + "/dwell/blocks", schemaPath: "#/properties/dwell/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.dwell.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err642];
+              } else {
+                vErrors.push(err642);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err641 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err641];
-          } else {
-            vErrors.push(err641);
-          }
-          errors++;
-        }
-      }
-      if (data.compensation !== void 0) {
-        let data240 = data.compensation;
-        const _errs742 = errors;
-        let valid187 = false;
-        const _errs743 = errors;
-        if (typeof data240 !== "string") {
-          const err642 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err642];
-          } else {
-            vErrors.push(err642);
-          }
-          errors++;
-        }
-        if ("none" !== data240) {
-          const err643 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err643 = { instancePath: instancePath + "/dwell", schemaPath: "#/properties/dwell/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err643];
           } else {
@@ -7929,35 +7927,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid27 = _errs743 === errors;
-        valid187 = valid187 || _valid27;
+      }
+      if (data.compensation !== void 0) {
+        let data241 = data.compensation;
         const _errs745 = errors;
-        if (data240 && typeof data240 == "object" && !Array.isArray(data240)) {
-          for (const key34 in data240) {
-            if (!(key34 === "off" || key34 === "left" || key34 === "right" || key34 === "word" || key34 === "corner-feed")) {
-              const err644 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err644];
-              } else {
-                vErrors.push(err644);
-              }
-              errors++;
-            }
+        let valid188 = false;
+        const _errs746 = errors;
+        if (typeof data241 !== "string") {
+          const err644 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err644];
+          } else {
+            vErrors.push(err644);
           }
-          if (data240.off !== void 0) {
-            let data241 = data240.off;
-            if (typeof data241 === "string") {
-              if (!pattern7.test(data241)) {
-                const err645 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err645];
-                } else {
-                  vErrors.push(err645);
-                }
-                errors++;
-              }
-            } else {
-              const err646 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data241) {
+          const err645 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err645];
+          } else {
+            vErrors.push(err645);
+          }
+          errors++;
+        }
+        var _valid27 = _errs746 === errors;
+        valid188 = valid188 || _valid27;
+        const _errs748 = errors;
+        if (data241 && typeof data241 == "object" && !Array.isArray(data241)) {
+          for (const key34 in data241) {
+            if (!(key34 === "off" || key34 === "left" || key34 === "right" || key34 === "word" || key34 === "corner-feed")) {
+              const err646 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key34 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err646];
               } else {
@@ -7966,11 +7966,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data240.left !== void 0) {
-            let data242 = data240.left;
+          if (data241.off !== void 0) {
+            let data242 = data241.off;
             if (typeof data242 === "string") {
               if (!pattern7.test(data242)) {
-                const err647 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err647 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err647];
                 } else {
@@ -7979,7 +7979,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err648 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err648 = { instancePath: instancePath + "/compensation/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err648];
               } else {
@@ -7988,11 +7988,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data240.right !== void 0) {
-            let data243 = data240.right;
+          if (data241.left !== void 0) {
+            let data243 = data241.left;
             if (typeof data243 === "string") {
               if (!pattern7.test(data243)) {
-                const err649 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err649 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err649];
                 } else {
@@ -8001,7 +8001,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err650 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err650 = { instancePath: instancePath + "/compensation/left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err650];
               } else {
@@ -8010,11 +8010,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data240.word !== void 0) {
-            let data244 = data240.word;
+          if (data241.right !== void 0) {
+            let data244 = data241.right;
             if (typeof data244 === "string") {
-              if (!pattern22.test(data244)) {
-                const err651 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+              if (!pattern7.test(data244)) {
+                const err651 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err651];
                 } else {
@@ -8023,7 +8023,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err652 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err652 = { instancePath: instancePath + "/compensation/right", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err652];
               } else {
@@ -8032,22 +8032,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data240["corner-feed"] !== void 0) {
-            let data245 = data240["corner-feed"];
-            const _errs761 = errors;
-            let valid193 = false;
-            const _errs762 = errors;
-            if (typeof data245 !== "string") {
-              const err653 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err653];
-              } else {
-                vErrors.push(err653);
+          if (data241.word !== void 0) {
+            let data245 = data241.word;
+            if (typeof data245 === "string") {
+              if (!pattern22.test(data245)) {
+                const err653 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                if (vErrors === null) {
+                  vErrors = [err653];
+                } else {
+                  vErrors.push(err653);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if ("none" !== data245) {
-              const err654 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            } else {
+              const err654 = { instancePath: instancePath + "/compensation/word", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err654];
               } else {
@@ -8055,35 +8053,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid28 = _errs762 === errors;
-            valid193 = valid193 || _valid28;
+          }
+          if (data241["corner-feed"] !== void 0) {
+            let data246 = data241["corner-feed"];
             const _errs764 = errors;
-            if (data245 && typeof data245 == "object" && !Array.isArray(data245)) {
-              for (const key35 in data245) {
-                if (!(key35 === "on" || key35 === "off")) {
-                  const err655 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err655];
-                  } else {
-                    vErrors.push(err655);
-                  }
-                  errors++;
-                }
+            let valid194 = false;
+            const _errs765 = errors;
+            if (typeof data246 !== "string") {
+              const err655 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err655];
+              } else {
+                vErrors.push(err655);
               }
-              if (data245.on !== void 0) {
-                let data246 = data245.on;
-                if (typeof data246 === "string") {
-                  if (!pattern26.test(data246)) {
-                    const err656 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err656];
-                    } else {
-                      vErrors.push(err656);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err657 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if ("none" !== data246) {
+              const err656 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err656];
+              } else {
+                vErrors.push(err656);
+              }
+              errors++;
+            }
+            var _valid28 = _errs765 === errors;
+            valid194 = valid194 || _valid28;
+            const _errs767 = errors;
+            if (data246 && typeof data246 == "object" && !Array.isArray(data246)) {
+              for (const key35 in data246) {
+                if (!(key35 === "on" || key35 === "off")) {
+                  const err657 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key35 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err657];
                   } else {
@@ -8092,11 +8092,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data245.off !== void 0) {
-                let data247 = data245.off;
+              if (data246.on !== void 0) {
+                let data247 = data246.on;
                 if (typeof data247 === "string") {
                   if (!pattern26.test(data247)) {
-                    const err658 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    const err658 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                     if (vErrors === null) {
                       vErrors = [err658];
                     } else {
@@ -8105,7 +8105,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err659 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err659 = { instancePath: instancePath + "/compensation/corner-feed/on", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err659];
                   } else {
@@ -8114,30 +8114,52 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data246.off !== void 0) {
+                let data248 = data246.off;
+                if (typeof data248 === "string") {
+                  if (!pattern26.test(data248)) {
+                    const err660 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err660];
+                    } else {
+                      vErrors.push(err660);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err661 = { instancePath: instancePath + "/compensation/corner-feed/off", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err661];
+                  } else {
+                    vErrors.push(err661);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err660 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err662 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err660];
+                vErrors = [err662];
               } else {
-                vErrors.push(err660);
+                vErrors.push(err662);
               }
               errors++;
             }
-            var _valid28 = _errs764 === errors;
-            valid193 = valid193 || _valid28;
-            if (!valid193) {
-              const err661 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid28 = _errs767 === errors;
+            valid194 = valid194 || _valid28;
+            if (!valid194) {
+              const err663 = { instancePath: instancePath + "/compensation/corner-feed", schemaPath: "#/properties/compensation/anyOf/1/properties/corner-feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err661];
+                vErrors = [err663];
               } else {
-                vErrors.push(err661);
+                vErrors.push(err663);
               }
               errors++;
             } else {
-              errors = _errs761;
+              errors = _errs764;
               if (vErrors !== null) {
-                if (_errs761) {
-                  vErrors.length = _errs761;
+                if (_errs764) {
+                  vErrors.length = _errs764;
                 } else {
                   vErrors = null;
                 }
@@ -8145,42 +8167,7 @@ var compiled = (() => {
             }
           }
         } else {
-          const err662 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err662];
-          } else {
-            vErrors.push(err662);
-          }
-          errors++;
-        }
-        var _valid27 = _errs745 === errors;
-        valid187 = valid187 || _valid27;
-        if (!valid187) {
-          const err663 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err663];
-          } else {
-            vErrors.push(err663);
-          }
-          errors++;
-        } else {
-          errors = _errs742;
-          if (vErrors !== null) {
-            if (_errs742) {
-              vErrors.length = _errs742;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data["length-offset"] !== void 0) {
-        let data248 = data["length-offset"];
-        const _errs774 = errors;
-        let valid197 = false;
-        const _errs775 = errors;
-        if (typeof data248 !== "string") {
-          const err664 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err664 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err664];
           } else {
@@ -8188,44 +8175,57 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data248) {
-          const err665 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid27 = _errs748 === errors;
+        valid188 = valid188 || _valid27;
+        if (!valid188) {
+          const err665 = { instancePath: instancePath + "/compensation", schemaPath: "#/properties/compensation/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err665];
           } else {
             vErrors.push(err665);
           }
           errors++;
-        }
-        var _valid29 = _errs775 === errors;
-        valid197 = valid197 || _valid29;
-        const _errs777 = errors;
-        if (data248 && typeof data248 == "object" && !Array.isArray(data248)) {
-          for (const key36 in data248) {
-            if (!(key36 === "on" || key36 === "off" || key36 === "word" || key36 === "number" || key36 === "added")) {
-              const err666 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err666];
-              } else {
-                vErrors.push(err666);
-              }
-              errors++;
+        } else {
+          errors = _errs745;
+          if (vErrors !== null) {
+            if (_errs745) {
+              vErrors.length = _errs745;
+            } else {
+              vErrors = null;
             }
           }
-          if (data248.on !== void 0) {
-            let data249 = data248.on;
-            if (typeof data249 === "string") {
-              if (!pattern7.test(data249)) {
-                const err667 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err667];
-                } else {
-                  vErrors.push(err667);
-                }
-                errors++;
-              }
-            } else {
-              const err668 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        }
+      }
+      if (data["length-offset"] !== void 0) {
+        let data249 = data["length-offset"];
+        const _errs777 = errors;
+        let valid198 = false;
+        const _errs778 = errors;
+        if (typeof data249 !== "string") {
+          const err666 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err666];
+          } else {
+            vErrors.push(err666);
+          }
+          errors++;
+        }
+        if ("none" !== data249) {
+          const err667 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err667];
+          } else {
+            vErrors.push(err667);
+          }
+          errors++;
+        }
+        var _valid29 = _errs778 === errors;
+        valid198 = valid198 || _valid29;
+        const _errs780 = errors;
+        if (data249 && typeof data249 == "object" && !Array.isArray(data249)) {
+          for (const key36 in data249) {
+            if (!(key36 === "on" || key36 === "off" || key36 === "word" || key36 === "number" || key36 === "added")) {
+              const err668 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key36 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err668];
               } else {
@@ -8234,11 +8234,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.off !== void 0) {
-            let data250 = data248.off;
+          if (data249.on !== void 0) {
+            let data250 = data249.on;
             if (typeof data250 === "string") {
-              if (!pattern43.test(data250)) {
-                const err669 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern7.test(data250)) {
+                const err669 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err669];
                 } else {
@@ -8247,7 +8247,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err670 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err670 = { instancePath: instancePath + "/length-offset/on", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err670];
               } else {
@@ -8256,11 +8256,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.word !== void 0) {
-            let data251 = data248.word;
+          if (data249.off !== void 0) {
+            let data251 = data249.off;
             if (typeof data251 === "string") {
-              if (!pattern6.test(data251)) {
-                const err671 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+              if (!pattern44.test(data251)) {
+                const err671 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[A-Z]0|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err671];
                 } else {
@@ -8269,7 +8269,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err672 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err672 = { instancePath: instancePath + "/length-offset/off", schemaPath: "#/properties/length-offset/anyOf/1/properties/off/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err672];
               } else {
@@ -8278,19 +8278,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.number !== void 0) {
-            let data252 = data248.number;
-            if (typeof data252 !== "string") {
-              const err673 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err673];
-              } else {
-                vErrors.push(err673);
+          if (data249.word !== void 0) {
+            let data252 = data249.word;
+            if (typeof data252 === "string") {
+              if (!pattern6.test(data252)) {
+                const err673 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                if (vErrors === null) {
+                  vErrors = [err673];
+                } else {
+                  vErrors.push(err673);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data252 === "tool" || data252 === "free")) {
-              const err674 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/enum", keyword: "enum", params: { allowedValues: schema31.properties["length-offset"].anyOf[1].properties.number.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err674 = { instancePath: instancePath + "/length-offset/word", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err674];
               } else {
@@ -8299,10 +8300,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data248.added !== void 0) {
-            let data253 = data248.added;
-            if (!(typeof data253 == "number" && (!(data253 % 1) && !isNaN(data253)) && isFinite(data253))) {
-              const err675 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+          if (data249.number !== void 0) {
+            let data253 = data249.number;
+            if (typeof data253 !== "string") {
+              const err675 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err675];
               } else {
@@ -8310,64 +8311,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data253 == "number" && isFinite(data253)) {
-              if (data253 > 900 || isNaN(data253)) {
-                const err676 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/maximum", keyword: "maximum", params: { comparison: "<=", limit: 900 }, message: "must be <= 900" };
+            if (!(data253 === "tool" || data253 === "free")) {
+              const err676 = { instancePath: instancePath + "/length-offset/number", schemaPath: "#/properties/length-offset/anyOf/1/properties/number/enum", keyword: "enum", params: { allowedValues: schema31.properties["length-offset"].anyOf[1].properties.number.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err676];
+              } else {
+                vErrors.push(err676);
+              }
+              errors++;
+            }
+          }
+          if (data249.added !== void 0) {
+            let data254 = data249.added;
+            if (!(typeof data254 == "number" && (!(data254 % 1) && !isNaN(data254)) && isFinite(data254))) {
+              const err677 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err677];
+              } else {
+                vErrors.push(err677);
+              }
+              errors++;
+            }
+            if (typeof data254 == "number" && isFinite(data254)) {
+              if (data254 > 900 || isNaN(data254)) {
+                const err678 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/maximum", keyword: "maximum", params: { comparison: "<=", limit: 900 }, message: "must be <= 900" };
                 if (vErrors === null) {
-                  vErrors = [err676];
+                  vErrors = [err678];
                 } else {
-                  vErrors.push(err676);
+                  vErrors.push(err678);
                 }
                 errors++;
               }
-              if (data253 < 0 || isNaN(data253)) {
-                const err677 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data254 < 0 || isNaN(data254)) {
+                const err679 = { instancePath: instancePath + "/length-offset/added", schemaPath: "#/properties/length-offset/anyOf/1/properties/added/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
-                  vErrors = [err677];
+                  vErrors = [err679];
                 } else {
-                  vErrors.push(err677);
+                  vErrors.push(err679);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err678 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err678];
-          } else {
-            vErrors.push(err678);
-          }
-          errors++;
-        }
-        var _valid29 = _errs777 === errors;
-        valid197 = valid197 || _valid29;
-        if (!valid197) {
-          const err679 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-          if (vErrors === null) {
-            vErrors = [err679];
-          } else {
-            vErrors.push(err679);
-          }
-          errors++;
-        } else {
-          errors = _errs774;
-          if (vErrors !== null) {
-            if (_errs774) {
-              vErrors.length = _errs774;
-            } else {
-              vErrors = null;
-            }
-          }
-        }
-      }
-      if (data["work-offset"] !== void 0) {
-        let data254 = data["work-offset"];
-        const _errs793 = errors;
-        let valid201 = false;
-        const _errs794 = errors;
-        if (typeof data254 !== "string") {
-          const err680 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err680 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err680];
           } else {
@@ -8375,84 +8362,119 @@ var compiled = (() => {
           }
           errors++;
         }
-        if ("none" !== data254) {
-          const err681 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+        var _valid29 = _errs780 === errors;
+        valid198 = valid198 || _valid29;
+        if (!valid198) {
+          const err681 = { instancePath: instancePath + "/length-offset", schemaPath: "#/properties/length-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
             vErrors = [err681];
           } else {
             vErrors.push(err681);
           }
           errors++;
+        } else {
+          errors = _errs777;
+          if (vErrors !== null) {
+            if (_errs777) {
+              vErrors.length = _errs777;
+            } else {
+              vErrors = null;
+            }
+          }
         }
-        var _valid30 = _errs794 === errors;
-        valid201 = valid201 || _valid30;
+      }
+      if (data["work-offset"] !== void 0) {
+        let data255 = data["work-offset"];
         const _errs796 = errors;
-        if (Array.isArray(data254)) {
-          if (data254.length > 9) {
-            const err682 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
+        let valid202 = false;
+        const _errs797 = errors;
+        if (typeof data255 !== "string") {
+          const err682 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err682];
+          } else {
+            vErrors.push(err682);
+          }
+          errors++;
+        }
+        if ("none" !== data255) {
+          const err683 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err683];
+          } else {
+            vErrors.push(err683);
+          }
+          errors++;
+        }
+        var _valid30 = _errs797 === errors;
+        valid202 = valid202 || _valid30;
+        const _errs799 = errors;
+        if (Array.isArray(data255)) {
+          if (data255.length > 9) {
+            const err684 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 9 }, message: "must NOT have more than 9 items" };
             if (vErrors === null) {
-              vErrors = [err682];
+              vErrors = [err684];
             } else {
-              vErrors.push(err682);
+              vErrors.push(err684);
             }
             errors++;
           }
-          if (data254.length < 1) {
-            const err683 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+          if (data255.length < 1) {
+            const err685 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
             if (vErrors === null) {
-              vErrors = [err683];
+              vErrors = [err685];
             } else {
-              vErrors.push(err683);
+              vErrors.push(err685);
             }
             errors++;
           }
-          const len3 = data254.length;
+          const len3 = data255.length;
           for (let i5 = 0; i5 < len3; i5++) {
-            let data255 = data254[i5];
-            if (typeof data255 === "string") {
-              if (!pattern26.test(data255)) {
-                const err684 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            let data256 = data255[i5];
+            if (typeof data256 === "string") {
+              if (!pattern26.test(data256)) {
+                const err686 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
                 if (vErrors === null) {
-                  vErrors = [err684];
+                  vErrors = [err686];
                 } else {
-                  vErrors.push(err684);
+                  vErrors.push(err686);
                 }
                 errors++;
               }
             } else {
-              const err685 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err687 = { instancePath: instancePath + "/work-offset/" + i5, schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err685];
+                vErrors = [err687];
               } else {
-                vErrors.push(err685);
+                vErrors.push(err687);
               }
               errors++;
             }
           }
         } else {
-          const err686 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+          const err688 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
           if (vErrors === null) {
-            vErrors = [err686];
+            vErrors = [err688];
           } else {
-            vErrors.push(err686);
+            vErrors.push(err688);
           }
           errors++;
         }
-        var _valid30 = _errs796 === errors;
-        valid201 = valid201 || _valid30;
-        if (!valid201) {
-          const err687 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        var _valid30 = _errs799 === errors;
+        valid202 = valid202 || _valid30;
+        if (!valid202) {
+          const err689 = { instancePath: instancePath + "/work-offset", schemaPath: "#/properties/work-offset/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err687];
+            vErrors = [err689];
           } else {
-            vErrors.push(err687);
+            vErrors.push(err689);
           }
           errors++;
         } else {
-          errors = _errs793;
+          errors = _errs796;
           if (vErrors !== null) {
-            if (_errs793) {
-              vErrors.length = _errs793;
+            if (_errs796) {
+              vErrors.length = _errs796;
             } else {
               vErrors = null;
             }
@@ -8460,32 +8482,10 @@ var compiled = (() => {
         }
       }
       if (data["machine-move"] !== void 0) {
-        let data256 = data["machine-move"];
-        if (typeof data256 === "string") {
-          if (!pattern26.test(data256)) {
-            const err688 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
-            if (vErrors === null) {
-              vErrors = [err688];
-            } else {
-              vErrors.push(err688);
-            }
-            errors++;
-          }
-        } else {
-          const err689 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err689];
-          } else {
-            vErrors.push(err689);
-          }
-          errors++;
-        }
-      }
-      if (data["reference-return"] !== void 0) {
-        let data257 = data["reference-return"];
+        let data257 = data["machine-move"];
         if (typeof data257 === "string") {
           if (!pattern26.test(data257)) {
-            const err690 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            const err690 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
             if (vErrors === null) {
               vErrors = [err690];
             } else {
@@ -8494,7 +8494,7 @@ var compiled = (() => {
             errors++;
           }
         } else {
-          const err691 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          const err691 = { instancePath: instancePath + "/machine-move", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
           if (vErrors === null) {
             vErrors = [err691];
           } else {
@@ -8503,34 +8503,34 @@ var compiled = (() => {
           errors++;
         }
       }
-      if (data.cancel !== void 0) {
-        let data258 = data.cancel;
-        if (data258 && typeof data258 == "object" && !Array.isArray(data258)) {
-          for (const key37 in data258) {
-            if (!(key37 === "cycles" || key37 === "local-shift" || key37 === "rotation" || key37 === "scale" || key37 === "overrides" || key37 === "before-change")) {
-              const err692 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err692];
-              } else {
-                vErrors.push(err692);
-              }
-              errors++;
-            }
-          }
-          if (data258.cycles !== void 0) {
-            let data259 = data258.cycles;
-            if (typeof data259 === "string") {
-              if (!pattern7.test(data259)) {
-                const err693 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err693];
-                } else {
-                  vErrors.push(err693);
-                }
-                errors++;
-              }
+      if (data["reference-return"] !== void 0) {
+        let data258 = data["reference-return"];
+        if (typeof data258 === "string") {
+          if (!pattern26.test(data258)) {
+            const err692 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+            if (vErrors === null) {
+              vErrors = [err692];
             } else {
-              const err694 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              vErrors.push(err692);
+            }
+            errors++;
+          }
+        } else {
+          const err693 = { instancePath: instancePath + "/reference-return", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err693];
+          } else {
+            vErrors.push(err693);
+          }
+          errors++;
+        }
+      }
+      if (data.cancel !== void 0) {
+        let data259 = data.cancel;
+        if (data259 && typeof data259 == "object" && !Array.isArray(data259)) {
+          for (const key37 in data259) {
+            if (!(key37 === "cycles" || key37 === "local-shift" || key37 === "rotation" || key37 === "scale" || key37 === "overrides" || key37 === "before-change")) {
+              const err694 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key37 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err694];
               } else {
@@ -8539,11 +8539,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258["local-shift"] !== void 0) {
-            let data260 = data258["local-shift"];
+          if (data259.cycles !== void 0) {
+            let data260 = data259.cycles;
             if (typeof data260 === "string") {
               if (!pattern7.test(data260)) {
-                const err695 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err695 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err695];
                 } else {
@@ -8552,7 +8552,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err696 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err696 = { instancePath: instancePath + "/cancel/cycles", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err696];
               } else {
@@ -8561,11 +8561,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258.rotation !== void 0) {
-            let data261 = data258.rotation;
+          if (data259["local-shift"] !== void 0) {
+            let data261 = data259["local-shift"];
             if (typeof data261 === "string") {
               if (!pattern7.test(data261)) {
-                const err697 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err697 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err697];
                 } else {
@@ -8574,7 +8574,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err698 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err698 = { instancePath: instancePath + "/cancel/local-shift", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err698];
               } else {
@@ -8583,11 +8583,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258.scale !== void 0) {
-            let data262 = data258.scale;
+          if (data259.rotation !== void 0) {
+            let data262 = data259.rotation;
             if (typeof data262 === "string") {
               if (!pattern7.test(data262)) {
-                const err699 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err699 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err699];
                 } else {
@@ -8596,7 +8596,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err700 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err700 = { instancePath: instancePath + "/cancel/rotation", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err700];
               } else {
@@ -8605,11 +8605,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258.overrides !== void 0) {
-            let data263 = data258.overrides;
+          if (data259.scale !== void 0) {
+            let data263 = data259.scale;
             if (typeof data263 === "string") {
               if (!pattern7.test(data263)) {
-                const err701 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err701 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err701];
                 } else {
@@ -8618,7 +8618,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err702 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err702 = { instancePath: instancePath + "/cancel/scale", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err702];
               } else {
@@ -8627,19 +8627,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data258["before-change"] !== void 0) {
-            let data264 = data258["before-change"];
-            if (typeof data264 !== "string") {
-              const err703 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err703];
-              } else {
-                vErrors.push(err703);
+          if (data259.overrides !== void 0) {
+            let data264 = data259.overrides;
+            if (typeof data264 === "string") {
+              if (!pattern7.test(data264)) {
+                const err703 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err703];
+                } else {
+                  vErrors.push(err703);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data264 === "yes" || data264 === "no")) {
-              const err704 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err704 = { instancePath: instancePath + "/cancel/overrides", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err704];
               } else {
@@ -8648,32 +8649,29 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data259["before-change"] !== void 0) {
+            let data265 = data259["before-change"];
+            if (typeof data265 !== "string") {
+              const err705 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err705];
+              } else {
+                vErrors.push(err705);
+              }
+              errors++;
+            }
+            if (!(data265 === "yes" || data265 === "no")) {
+              const err706 = { instancePath: instancePath + "/cancel/before-change", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err706];
+              } else {
+                vErrors.push(err706);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err705 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err705];
-          } else {
-            vErrors.push(err705);
-          }
-          errors++;
-        }
-      }
-      if (data.cycles !== void 0) {
-        let data265 = data.cycles;
-        const _errs829 = errors;
-        let valid214 = false;
-        const _errs830 = errors;
-        if (typeof data265 !== "string") {
-          const err706 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-          if (vErrors === null) {
-            vErrors = [err706];
-          } else {
-            vErrors.push(err706);
-          }
-          errors++;
-        }
-        if ("none" !== data265) {
-          const err707 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          const err707 = { instancePath: instancePath + "/cancel", schemaPath: "#/properties/cancel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
             vErrors = [err707];
           } else {
@@ -8681,35 +8679,37 @@ var compiled = (() => {
           }
           errors++;
         }
-        var _valid31 = _errs830 === errors;
-        valid214 = valid214 || _valid31;
+      }
+      if (data.cycles !== void 0) {
+        let data266 = data.cycles;
         const _errs832 = errors;
-        if (data265 && typeof data265 == "object" && !Array.isArray(data265)) {
-          for (const key38 in data265) {
-            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key38)) {
-              const err708 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err708];
-              } else {
-                vErrors.push(err708);
-              }
-              errors++;
-            }
+        let valid215 = false;
+        const _errs833 = errors;
+        if (typeof data266 !== "string") {
+          const err708 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (vErrors === null) {
+            vErrors = [err708];
+          } else {
+            vErrors.push(err708);
           }
-          if (data265.drill !== void 0) {
-            let data266 = data265.drill;
-            if (typeof data266 === "string") {
-              if (!pattern7.test(data266)) {
-                const err709 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err709];
-                } else {
-                  vErrors.push(err709);
-                }
-                errors++;
-              }
-            } else {
-              const err710 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          errors++;
+        }
+        if ("none" !== data266) {
+          const err709 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+          if (vErrors === null) {
+            vErrors = [err709];
+          } else {
+            vErrors.push(err709);
+          }
+          errors++;
+        }
+        var _valid31 = _errs833 === errors;
+        valid215 = valid215 || _valid31;
+        const _errs835 = errors;
+        if (data266 && typeof data266 == "object" && !Array.isArray(data266)) {
+          for (const key38 in data266) {
+            if (!func1.call(schema31.properties.cycles.anyOf[1].properties, key38)) {
+              const err710 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key38 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err710];
               } else {
@@ -8718,11 +8718,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.dwell !== void 0) {
-            let data267 = data265.dwell;
+          if (data266.drill !== void 0) {
+            let data267 = data266.drill;
             if (typeof data267 === "string") {
               if (!pattern7.test(data267)) {
-                const err711 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err711 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err711];
                 } else {
@@ -8731,7 +8731,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err712 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err712 = { instancePath: instancePath + "/cycles/drill", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err712];
               } else {
@@ -8740,11 +8740,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.peck !== void 0) {
-            let data268 = data265.peck;
+          if (data266.dwell !== void 0) {
+            let data268 = data266.dwell;
             if (typeof data268 === "string") {
               if (!pattern7.test(data268)) {
-                const err713 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err713 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err713];
                 } else {
@@ -8753,7 +8753,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err714 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err714 = { instancePath: instancePath + "/cycles/dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err714];
               } else {
@@ -8762,11 +8762,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["chip-break"] !== void 0) {
-            let data269 = data265["chip-break"];
+          if (data266.peck !== void 0) {
+            let data269 = data266.peck;
             if (typeof data269 === "string") {
               if (!pattern7.test(data269)) {
-                const err715 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err715 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err715];
                 } else {
@@ -8775,7 +8775,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err716 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err716 = { instancePath: instancePath + "/cycles/peck", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err716];
               } else {
@@ -8784,11 +8784,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.tap !== void 0) {
-            let data270 = data265.tap;
+          if (data266["chip-break"] !== void 0) {
+            let data270 = data266["chip-break"];
             if (typeof data270 === "string") {
               if (!pattern7.test(data270)) {
-                const err717 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err717 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err717];
                 } else {
@@ -8797,7 +8797,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err718 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err718 = { instancePath: instancePath + "/cycles/chip-break", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err718];
               } else {
@@ -8806,11 +8806,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["tap-left"] !== void 0) {
-            let data271 = data265["tap-left"];
+          if (data266.tap !== void 0) {
+            let data271 = data266.tap;
             if (typeof data271 === "string") {
               if (!pattern7.test(data271)) {
-                const err719 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err719 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err719];
                 } else {
@@ -8819,7 +8819,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err720 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err720 = { instancePath: instancePath + "/cycles/tap", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err720];
               } else {
@@ -8828,11 +8828,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.ream !== void 0) {
-            let data272 = data265.ream;
+          if (data266["tap-left"] !== void 0) {
+            let data272 = data266["tap-left"];
             if (typeof data272 === "string") {
               if (!pattern7.test(data272)) {
-                const err721 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err721 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err721];
                 } else {
@@ -8841,7 +8841,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err722 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err722 = { instancePath: instancePath + "/cycles/tap-left", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err722];
               } else {
@@ -8850,11 +8850,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["bore-dwell"] !== void 0) {
-            let data273 = data265["bore-dwell"];
+          if (data266.ream !== void 0) {
+            let data273 = data266.ream;
             if (typeof data273 === "string") {
               if (!pattern7.test(data273)) {
-                const err723 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err723 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err723];
                 } else {
@@ -8863,7 +8863,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err724 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err724 = { instancePath: instancePath + "/cycles/ream", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err724];
               } else {
@@ -8872,11 +8872,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["bore-stop"] !== void 0) {
-            let data274 = data265["bore-stop"];
+          if (data266["bore-dwell"] !== void 0) {
+            let data274 = data266["bore-dwell"];
             if (typeof data274 === "string") {
               if (!pattern7.test(data274)) {
-                const err725 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err725 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err725];
                 } else {
@@ -8885,7 +8885,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err726 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err726 = { instancePath: instancePath + "/cycles/bore-dwell", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err726];
               } else {
@@ -8894,11 +8894,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["bore-manual"] !== void 0) {
-            let data275 = data265["bore-manual"];
+          if (data266["bore-stop"] !== void 0) {
+            let data275 = data266["bore-stop"];
             if (typeof data275 === "string") {
               if (!pattern7.test(data275)) {
-                const err727 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err727 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err727];
                 } else {
@@ -8907,7 +8907,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err728 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err728 = { instancePath: instancePath + "/cycles/bore-stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err728];
               } else {
@@ -8916,34 +8916,34 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.return !== void 0) {
-            let data276 = data265.return;
-            if (data276 && typeof data276 == "object" && !Array.isArray(data276)) {
-              for (const key39 in data276) {
-                if (!(key39 === "initial" || key39 === "retract" || key39 === "without")) {
-                  const err729 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err729];
-                  } else {
-                    vErrors.push(err729);
-                  }
-                  errors++;
-                }
-              }
-              if (data276.initial !== void 0) {
-                let data277 = data276.initial;
-                if (typeof data277 === "string") {
-                  if (!pattern7.test(data277)) {
-                    const err730 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err730];
-                    } else {
-                      vErrors.push(err730);
-                    }
-                    errors++;
-                  }
+          if (data266["bore-manual"] !== void 0) {
+            let data276 = data266["bore-manual"];
+            if (typeof data276 === "string") {
+              if (!pattern7.test(data276)) {
+                const err729 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err729];
                 } else {
-                  const err731 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err729);
+                }
+                errors++;
+              }
+            } else {
+              const err730 = { instancePath: instancePath + "/cycles/bore-manual", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err730];
+              } else {
+                vErrors.push(err730);
+              }
+              errors++;
+            }
+          }
+          if (data266.return !== void 0) {
+            let data277 = data266.return;
+            if (data277 && typeof data277 == "object" && !Array.isArray(data277)) {
+              for (const key39 in data277) {
+                if (!(key39 === "initial" || key39 === "retract" || key39 === "without")) {
+                  const err731 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key39 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err731];
                   } else {
@@ -8952,11 +8952,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data276.retract !== void 0) {
-                let data278 = data276.retract;
+              if (data277.initial !== void 0) {
+                let data278 = data277.initial;
                 if (typeof data278 === "string") {
                   if (!pattern7.test(data278)) {
-                    const err732 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err732 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err732];
                     } else {
@@ -8965,7 +8965,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err733 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err733 = { instancePath: instancePath + "/cycles/return/initial", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err733];
                   } else {
@@ -8974,19 +8974,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data276.without !== void 0) {
-                let data279 = data276.without;
-                if (typeof data279 !== "string") {
-                  const err734 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err734];
-                  } else {
-                    vErrors.push(err734);
+              if (data277.retract !== void 0) {
+                let data279 = data277.retract;
+                if (typeof data279 === "string") {
+                  if (!pattern7.test(data279)) {
+                    const err734 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err734];
+                    } else {
+                      vErrors.push(err734);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data279 === "retract" || data279 === "initial" || data279 === "none")) {
-                  const err735 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err735 = { instancePath: instancePath + "/cycles/return/retract", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err735];
                   } else {
@@ -8995,22 +8996,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err736 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err736];
-              } else {
-                vErrors.push(err736);
-              }
-              errors++;
-            }
-          }
-          if (data265["back-off"] !== void 0) {
-            let data280 = data265["back-off"];
-            if (data280 && typeof data280 == "object" && !Array.isArray(data280)) {
-              for (const key40 in data280) {
-                if (!(key40 === "peck" || key40 === "chip-break")) {
-                  const err737 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
+              if (data277.without !== void 0) {
+                let data280 = data277.without;
+                if (typeof data280 !== "string") {
+                  const err736 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err736];
+                  } else {
+                    vErrors.push(err736);
+                  }
+                  errors++;
+                }
+                if (!(data280 === "retract" || data280 === "initial" || data280 === "none")) {
+                  const err737 = { instancePath: instancePath + "/cycles/return/without", schemaPath: "#/properties/cycles/anyOf/1/properties/return/properties/without/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.return.properties.without.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err737];
                   } else {
@@ -9019,45 +9017,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data280.peck !== void 0) {
-                let data281 = data280.peck;
-                const _errs881 = errors;
-                let valid231 = false;
-                const _errs882 = errors;
-                if (typeof data281 == "number" && isFinite(data281)) {
-                  if (data281 > 1e6 || isNaN(data281)) {
-                    const err738 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err738];
-                    } else {
-                      vErrors.push(err738);
-                    }
-                    errors++;
-                  }
-                  if (data281 < -1e6 || isNaN(data281)) {
-                    const err739 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err739];
-                    } else {
-                      vErrors.push(err739);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err740 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err738 = { instancePath: instancePath + "/cycles/return", schemaPath: "#/properties/cycles/anyOf/1/properties/return/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err738];
+              } else {
+                vErrors.push(err738);
+              }
+              errors++;
+            }
+          }
+          if (data266["back-off"] !== void 0) {
+            let data281 = data266["back-off"];
+            if (data281 && typeof data281 == "object" && !Array.isArray(data281)) {
+              for (const key40 in data281) {
+                if (!(key40 === "peck" || key40 === "chip-break")) {
+                  const err739 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key40 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err740];
+                    vErrors = [err739];
                   } else {
-                    vErrors.push(err740);
+                    vErrors.push(err739);
                   }
                   errors++;
                 }
-                var _valid32 = _errs882 === errors;
-                valid231 = valid231 || _valid32;
+              }
+              if (data281.peck !== void 0) {
+                let data282 = data281.peck;
                 const _errs884 = errors;
-                if (typeof data281 === "string") {
-                  if (!pattern25.test(data281)) {
-                    const err741 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid232 = false;
+                const _errs885 = errors;
+                if (typeof data282 == "number" && isFinite(data282)) {
+                  if (data282 > 1e6 || isNaN(data282)) {
+                    const err740 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err740];
+                    } else {
+                      vErrors.push(err740);
+                    }
+                    errors++;
+                  }
+                  if (data282 < -1e6 || isNaN(data282)) {
+                    const err741 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err741];
                     } else {
@@ -9066,7 +9066,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err742 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err742 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err742];
                   } else {
@@ -9074,66 +9074,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid32 = _errs884 === errors;
-                valid231 = valid231 || _valid32;
-                if (!valid231) {
-                  const err743 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid32 = _errs885 === errors;
+                valid232 = valid232 || _valid32;
+                const _errs887 = errors;
+                if (typeof data282 === "string") {
+                  if (!pattern25.test(data282)) {
+                    const err743 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err743];
+                    } else {
+                      vErrors.push(err743);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err744 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err743];
+                    vErrors = [err744];
                   } else {
-                    vErrors.push(err743);
+                    vErrors.push(err744);
+                  }
+                  errors++;
+                }
+                var _valid32 = _errs887 === errors;
+                valid232 = valid232 || _valid32;
+                if (!valid232) {
+                  const err745 = { instancePath: instancePath + "/cycles/back-off/peck", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err745];
+                  } else {
+                    vErrors.push(err745);
                   }
                   errors++;
                 } else {
-                  errors = _errs881;
+                  errors = _errs884;
                   if (vErrors !== null) {
-                    if (_errs881) {
-                      vErrors.length = _errs881;
+                    if (_errs884) {
+                      vErrors.length = _errs884;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data280["chip-break"] !== void 0) {
-                let data282 = data280["chip-break"];
-                const _errs888 = errors;
-                let valid233 = false;
-                const _errs889 = errors;
-                if (typeof data282 == "number" && isFinite(data282)) {
-                  if (data282 > 1e6 || isNaN(data282)) {
-                    const err744 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err744];
-                    } else {
-                      vErrors.push(err744);
-                    }
-                    errors++;
-                  }
-                  if (data282 < -1e6 || isNaN(data282)) {
-                    const err745 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err745];
-                    } else {
-                      vErrors.push(err745);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err746 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err746];
-                  } else {
-                    vErrors.push(err746);
-                  }
-                  errors++;
-                }
-                var _valid33 = _errs889 === errors;
-                valid233 = valid233 || _valid33;
+              if (data281["chip-break"] !== void 0) {
+                let data283 = data281["chip-break"];
                 const _errs891 = errors;
-                if (typeof data282 === "string") {
-                  if (!pattern25.test(data282)) {
-                    const err747 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid234 = false;
+                const _errs892 = errors;
+                if (typeof data283 == "number" && isFinite(data283)) {
+                  if (data283 > 1e6 || isNaN(data283)) {
+                    const err746 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err746];
+                    } else {
+                      vErrors.push(err746);
+                    }
+                    errors++;
+                  }
+                  if (data283 < -1e6 || isNaN(data283)) {
+                    const err747 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err747];
                     } else {
@@ -9142,7 +9142,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err748 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err748 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err748];
                   } else {
@@ -9150,21 +9150,43 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid33 = _errs891 === errors;
-                valid233 = valid233 || _valid33;
-                if (!valid233) {
-                  const err749 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid33 = _errs892 === errors;
+                valid234 = valid234 || _valid33;
+                const _errs894 = errors;
+                if (typeof data283 === "string") {
+                  if (!pattern25.test(data283)) {
+                    const err749 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err749];
+                    } else {
+                      vErrors.push(err749);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err750 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err749];
+                    vErrors = [err750];
                   } else {
-                    vErrors.push(err749);
+                    vErrors.push(err750);
+                  }
+                  errors++;
+                }
+                var _valid33 = _errs894 === errors;
+                valid234 = valid234 || _valid33;
+                if (!valid234) {
+                  const err751 = { instancePath: instancePath + "/cycles/back-off/chip-break", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err751];
+                  } else {
+                    vErrors.push(err751);
                   }
                   errors++;
                 } else {
-                  errors = _errs888;
+                  errors = _errs891;
                   if (vErrors !== null) {
-                    if (_errs888) {
-                      vErrors.length = _errs888;
+                    if (_errs891) {
+                      vErrors.length = _errs891;
                     } else {
                       vErrors = null;
                     }
@@ -9172,28 +9194,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err750 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err750];
-              } else {
-                vErrors.push(err750);
-              }
-              errors++;
-            }
-          }
-          if (data265.levels !== void 0) {
-            let data283 = data265.levels;
-            if (typeof data283 !== "string") {
-              const err751 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err751];
-              } else {
-                vErrors.push(err751);
-              }
-              errors++;
-            }
-            if (!(data283 === "absolute" || data283 === "relative")) {
-              const err752 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              const err752 = { instancePath: instancePath + "/cycles/back-off", schemaPath: "#/properties/cycles/anyOf/1/properties/back-off/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err752];
               } else {
@@ -9202,34 +9203,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.words !== void 0) {
-            let data284 = data265.words;
-            if (data284 && typeof data284 == "object" && !Array.isArray(data284)) {
-              for (const key41 in data284) {
-                if (!(key41 === "retract" || key41 === "peck" || key41 === "back-off" || key41 === "dwell" || key41 === "dwell-unit" || key41 === "repeat")) {
-                  const err753 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err753];
-                  } else {
-                    vErrors.push(err753);
-                  }
-                  errors++;
-                }
+          if (data266.levels !== void 0) {
+            let data284 = data266.levels;
+            if (typeof data284 !== "string") {
+              const err753 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err753];
+              } else {
+                vErrors.push(err753);
               }
-              if (data284.retract !== void 0) {
-                let data285 = data284.retract;
-                if (typeof data285 === "string") {
-                  if (!pattern6.test(data285)) {
-                    const err754 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
-                    if (vErrors === null) {
-                      vErrors = [err754];
-                    } else {
-                      vErrors.push(err754);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err755 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data284 === "absolute" || data284 === "relative")) {
+              const err754 = { instancePath: instancePath + "/cycles/levels", schemaPath: "#/properties/cycles/anyOf/1/properties/levels/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.levels.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err754];
+              } else {
+                vErrors.push(err754);
+              }
+              errors++;
+            }
+          }
+          if (data266.words !== void 0) {
+            let data285 = data266.words;
+            if (data285 && typeof data285 == "object" && !Array.isArray(data285)) {
+              for (const key41 in data285) {
+                if (!(key41 === "retract" || key41 === "peck" || key41 === "back-off" || key41 === "dwell" || key41 === "dwell-unit" || key41 === "repeat")) {
+                  const err755 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key41 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err755];
                   } else {
@@ -9238,11 +9238,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data284.peck !== void 0) {
-                let data286 = data284.peck;
+              if (data285.retract !== void 0) {
+                let data286 = data285.retract;
                 if (typeof data286 === "string") {
                   if (!pattern6.test(data286)) {
-                    const err756 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    const err756 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err756];
                     } else {
@@ -9251,7 +9251,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err757 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err757 = { instancePath: instancePath + "/cycles/words/retract", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err757];
                   } else {
@@ -9260,11 +9260,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data284["back-off"] !== void 0) {
-                let data287 = data284["back-off"];
+              if (data285.peck !== void 0) {
+                let data287 = data285.peck;
                 if (typeof data287 === "string") {
-                  if (!pattern22.test(data287)) {
-                    const err758 = { instancePath: instancePath + "/cycles/words/back-off", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                  if (!pattern6.test(data287)) {
+                    const err758 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
                     if (vErrors === null) {
                       vErrors = [err758];
                     } else {
@@ -9273,7 +9273,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err759 = { instancePath: instancePath + "/cycles/words/back-off", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err759 = { instancePath: instancePath + "/cycles/words/peck", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err759];
                   } else {
@@ -9282,11 +9282,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data284.dwell !== void 0) {
-                let data288 = data284.dwell;
+              if (data285["back-off"] !== void 0) {
+                let data288 = data285["back-off"];
                 if (typeof data288 === "string") {
-                  if (!pattern6.test(data288)) {
-                    const err760 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                  if (!pattern22.test(data288)) {
+                    const err760 = { instancePath: instancePath + "/cycles/words/back-off", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
                     if (vErrors === null) {
                       vErrors = [err760];
                     } else {
@@ -9295,7 +9295,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err761 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err761 = { instancePath: instancePath + "/cycles/words/back-off", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err761];
                   } else {
@@ -9304,19 +9304,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data284["dwell-unit"] !== void 0) {
-                let data289 = data284["dwell-unit"];
-                if (typeof data289 !== "string") {
-                  const err762 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err762];
-                  } else {
-                    vErrors.push(err762);
+              if (data285.dwell !== void 0) {
+                let data289 = data285.dwell;
+                if (typeof data289 === "string") {
+                  if (!pattern6.test(data289)) {
+                    const err762 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/pattern", keyword: "pattern", params: { pattern: "^[A-Z]$" }, message: 'must match pattern "^[A-Z]$"' };
+                    if (vErrors === null) {
+                      vErrors = [err762];
+                    } else {
+                      vErrors.push(err762);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data289 === "s" || data289 === "ms" || data289 === "rev")) {
-                  const err763 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err763 = { instancePath: instancePath + "/cycles/words/dwell", schemaPath: "#/$defs/letter/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err763];
                   } else {
@@ -9325,20 +9326,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data284.repeat !== void 0) {
-                let data290 = data284.repeat;
-                if (typeof data290 === "string") {
-                  if (!pattern22.test(data290)) {
-                    const err764 = { instancePath: instancePath + "/cycles/words/repeat", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
-                    if (vErrors === null) {
-                      vErrors = [err764];
-                    } else {
-                      vErrors.push(err764);
-                    }
-                    errors++;
+              if (data285["dwell-unit"] !== void 0) {
+                let data290 = data285["dwell-unit"];
+                if (typeof data290 !== "string") {
+                  const err764 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err764];
+                  } else {
+                    vErrors.push(err764);
                   }
-                } else {
-                  const err765 = { instancePath: instancePath + "/cycles/words/repeat", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data290 === "s" || data290 === "ms" || data290 === "rev")) {
+                  const err765 = { instancePath: instancePath + "/cycles/words/dwell-unit", schemaPath: "#/properties/cycles/anyOf/1/properties/words/properties/dwell-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.words.properties["dwell-unit"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err765];
                   } else {
@@ -9347,29 +9347,30 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data285.repeat !== void 0) {
+                let data291 = data285.repeat;
+                if (typeof data291 === "string") {
+                  if (!pattern22.test(data291)) {
+                    const err766 = { instancePath: instancePath + "/cycles/words/repeat", schemaPath: "#/$defs/letterOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[A-Z])$" }, message: 'must match pattern "^(none|[A-Z])$"' };
+                    if (vErrors === null) {
+                      vErrors = [err766];
+                    } else {
+                      vErrors.push(err766);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err767 = { instancePath: instancePath + "/cycles/words/repeat", schemaPath: "#/$defs/letterOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err767];
+                  } else {
+                    vErrors.push(err767);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err766 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err766];
-              } else {
-                vErrors.push(err766);
-              }
-              errors++;
-            }
-          }
-          if (data265.repeat !== void 0) {
-            let data291 = data265.repeat;
-            if (typeof data291 !== "string") {
-              const err767 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err767];
-              } else {
-                vErrors.push(err767);
-              }
-              errors++;
-            }
-            if (!(data291 === "positions" || data291 === "all")) {
-              const err768 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
+              const err768 = { instancePath: instancePath + "/cycles/words", schemaPath: "#/properties/cycles/anyOf/1/properties/words/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err768];
               } else {
@@ -9378,10 +9379,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.definition !== void 0) {
-            let data292 = data265.definition;
+          if (data266.repeat !== void 0) {
+            let data292 = data266.repeat;
             if (typeof data292 !== "string") {
-              const err769 = { instancePath: instancePath + "/cycles/definition", schemaPath: "#/properties/cycles/anyOf/1/properties/definition/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err769 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err769];
               } else {
@@ -9389,8 +9390,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data292 === "with-first-hole" || data292 === "apart")) {
-              const err770 = { instancePath: instancePath + "/cycles/definition", schemaPath: "#/properties/cycles/anyOf/1/properties/definition/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.definition.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data292 === "positions" || data292 === "all")) {
+              const err770 = { instancePath: instancePath + "/cycles/repeat", schemaPath: "#/properties/cycles/anyOf/1/properties/repeat/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.repeat.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err770];
               } else {
@@ -9399,10 +9400,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.positions !== void 0) {
-            let data293 = data265.positions;
+          if (data266.definition !== void 0) {
+            let data293 = data266.definition;
             if (typeof data293 !== "string") {
-              const err771 = { instancePath: instancePath + "/cycles/positions", schemaPath: "#/properties/cycles/anyOf/1/properties/positions/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err771 = { instancePath: instancePath + "/cycles/definition", schemaPath: "#/properties/cycles/anyOf/1/properties/definition/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err771];
               } else {
@@ -9410,8 +9411,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data293 === "changed" || data293 === "both")) {
-              const err772 = { instancePath: instancePath + "/cycles/positions", schemaPath: "#/properties/cycles/anyOf/1/properties/positions/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.positions.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data293 === "with-first-hole" || data293 === "apart")) {
+              const err772 = { instancePath: instancePath + "/cycles/definition", schemaPath: "#/properties/cycles/anyOf/1/properties/definition/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.definition.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err772];
               } else {
@@ -9420,10 +9421,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["initial-level"] !== void 0) {
-            let data294 = data265["initial-level"];
+          if (data266.positions !== void 0) {
+            let data294 = data266.positions;
             if (typeof data294 !== "string") {
-              const err773 = { instancePath: instancePath + "/cycles/initial-level", schemaPath: "#/properties/cycles/anyOf/1/properties/initial-level/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err773 = { instancePath: instancePath + "/cycles/positions", schemaPath: "#/properties/cycles/anyOf/1/properties/positions/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err773];
               } else {
@@ -9431,8 +9432,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data294 === "before-series" || data294 === "current")) {
-              const err774 = { instancePath: instancePath + "/cycles/initial-level", schemaPath: "#/properties/cycles/anyOf/1/properties/initial-level/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["initial-level"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data294 === "changed" || data294 === "both")) {
+              const err774 = { instancePath: instancePath + "/cycles/positions", schemaPath: "#/properties/cycles/anyOf/1/properties/positions/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.positions.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err774];
               } else {
@@ -9441,10 +9442,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265.axis !== void 0) {
-            let data295 = data265.axis;
+          if (data266["initial-level"] !== void 0) {
+            let data295 = data266["initial-level"];
             if (typeof data295 !== "string") {
-              const err775 = { instancePath: instancePath + "/cycles/axis", schemaPath: "#/properties/cycles/anyOf/1/properties/axis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err775 = { instancePath: instancePath + "/cycles/initial-level", schemaPath: "#/properties/cycles/anyOf/1/properties/initial-level/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err775];
               } else {
@@ -9452,8 +9453,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data295 === "plane-normal" || data295 === "z")) {
-              const err776 = { instancePath: instancePath + "/cycles/axis", schemaPath: "#/properties/cycles/anyOf/1/properties/axis/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.axis.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data295 === "before-series" || data295 === "current")) {
+              const err776 = { instancePath: instancePath + "/cycles/initial-level", schemaPath: "#/properties/cycles/anyOf/1/properties/initial-level/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["initial-level"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err776];
               } else {
@@ -9462,10 +9463,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["tap-feed"] !== void 0) {
-            let data296 = data265["tap-feed"];
+          if (data266.axis !== void 0) {
+            let data296 = data266.axis;
             if (typeof data296 !== "string") {
-              const err777 = { instancePath: instancePath + "/cycles/tap-feed", schemaPath: "#/properties/cycles/anyOf/1/properties/tap-feed/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err777 = { instancePath: instancePath + "/cycles/axis", schemaPath: "#/properties/cycles/anyOf/1/properties/axis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err777];
               } else {
@@ -9473,8 +9474,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data296 === "feed-mode" || data296 === "lead")) {
-              const err778 = { instancePath: instancePath + "/cycles/tap-feed", schemaPath: "#/properties/cycles/anyOf/1/properties/tap-feed/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["tap-feed"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data296 === "plane-normal" || data296 === "z")) {
+              const err778 = { instancePath: instancePath + "/cycles/axis", schemaPath: "#/properties/cycles/anyOf/1/properties/axis/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties.axis.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err778];
               } else {
@@ -9483,20 +9484,19 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["tap-synchronised"] !== void 0) {
-            let data297 = data265["tap-synchronised"];
-            if (typeof data297 === "string") {
-              if (!pattern7.test(data297)) {
-                const err779 = { instancePath: instancePath + "/cycles/tap-synchronised", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err779];
-                } else {
-                  vErrors.push(err779);
-                }
-                errors++;
+          if (data266["tap-feed"] !== void 0) {
+            let data297 = data266["tap-feed"];
+            if (typeof data297 !== "string") {
+              const err779 = { instancePath: instancePath + "/cycles/tap-feed", schemaPath: "#/properties/cycles/anyOf/1/properties/tap-feed/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err779];
+              } else {
+                vErrors.push(err779);
               }
-            } else {
-              const err780 = { instancePath: instancePath + "/cycles/tap-synchronised", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              errors++;
+            }
+            if (!(data297 === "feed-mode" || data297 === "lead")) {
+              const err780 = { instancePath: instancePath + "/cycles/tap-feed", schemaPath: "#/properties/cycles/anyOf/1/properties/tap-feed/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["tap-feed"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err780];
               } else {
@@ -9505,19 +9505,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data265["ended-by"] !== void 0) {
-            let data298 = data265["ended-by"];
-            if (typeof data298 !== "string") {
-              const err781 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err781];
-              } else {
-                vErrors.push(err781);
+          if (data266["tap-synchronised"] !== void 0) {
+            let data298 = data266["tap-synchronised"];
+            if (typeof data298 === "string") {
+              if (!pattern7.test(data298)) {
+                const err781 = { instancePath: instancePath + "/cycles/tap-synchronised", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err781];
+                } else {
+                  vErrors.push(err781);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data298 === "any-motion" || data298 === "cancel-code")) {
-              const err782 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err782 = { instancePath: instancePath + "/cycles/tap-synchronised", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err782];
               } else {
@@ -9526,30 +9527,51 @@ var compiled = (() => {
               errors++;
             }
           }
+          if (data266["ended-by"] !== void 0) {
+            let data299 = data266["ended-by"];
+            if (typeof data299 !== "string") {
+              const err783 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err783];
+              } else {
+                vErrors.push(err783);
+              }
+              errors++;
+            }
+            if (!(data299 === "any-motion" || data299 === "cancel-code")) {
+              const err784 = { instancePath: instancePath + "/cycles/ended-by", schemaPath: "#/properties/cycles/anyOf/1/properties/ended-by/enum", keyword: "enum", params: { allowedValues: schema31.properties.cycles.anyOf[1].properties["ended-by"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err784];
+              } else {
+                vErrors.push(err784);
+              }
+              errors++;
+            }
+          }
         } else {
-          const err783 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err785 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err783];
+            vErrors = [err785];
           } else {
-            vErrors.push(err783);
+            vErrors.push(err785);
           }
           errors++;
         }
-        var _valid31 = _errs832 === errors;
-        valid214 = valid214 || _valid31;
-        if (!valid214) {
-          const err784 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+        var _valid31 = _errs835 === errors;
+        valid215 = valid215 || _valid31;
+        if (!valid215) {
+          const err786 = { instancePath: instancePath + "/cycles", schemaPath: "#/properties/cycles/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
           if (vErrors === null) {
-            vErrors = [err784];
+            vErrors = [err786];
           } else {
-            vErrors.push(err784);
+            vErrors.push(err786);
           }
           errors++;
         } else {
-          errors = _errs829;
+          errors = _errs832;
           if (vErrors !== null) {
-            if (_errs829) {
-              vErrors.length = _errs829;
+            if (_errs832) {
+              vErrors.length = _errs832;
             } else {
               vErrors = null;
             }
@@ -9557,33 +9579,11 @@ var compiled = (() => {
         }
       }
       if (data.spindle !== void 0) {
-        let data299 = data.spindle;
-        if (data299 && typeof data299 == "object" && !Array.isArray(data299)) {
-          for (const key42 in data299) {
+        let data300 = data.spindle;
+        if (data300 && typeof data300 == "object" && !Array.isArray(data300)) {
+          for (const key42 in data300) {
             if (!func1.call(schema31.properties.spindle.properties, key42)) {
-              const err785 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err785];
-              } else {
-                vErrors.push(err785);
-              }
-              errors++;
-            }
-          }
-          if (data299.cw !== void 0) {
-            let data300 = data299.cw;
-            if (typeof data300 === "string") {
-              if (!pattern7.test(data300)) {
-                const err786 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err786];
-                } else {
-                  vErrors.push(err786);
-                }
-                errors++;
-              }
-            } else {
-              const err787 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err787 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key42 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err787];
               } else {
@@ -9592,11 +9592,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.ccw !== void 0) {
-            let data301 = data299.ccw;
+          if (data300.cw !== void 0) {
+            let data301 = data300.cw;
             if (typeof data301 === "string") {
               if (!pattern7.test(data301)) {
-                const err788 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err788 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err788];
                 } else {
@@ -9605,7 +9605,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err789 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err789 = { instancePath: instancePath + "/spindle/cw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err789];
               } else {
@@ -9614,11 +9614,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.stop !== void 0) {
-            let data302 = data299.stop;
+          if (data300.ccw !== void 0) {
+            let data302 = data300.ccw;
             if (typeof data302 === "string") {
               if (!pattern7.test(data302)) {
-                const err790 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err790 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err790];
                 } else {
@@ -9627,7 +9627,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err791 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err791 = { instancePath: instancePath + "/spindle/ccw", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err791];
               } else {
@@ -9636,11 +9636,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.orient !== void 0) {
-            let data303 = data299.orient;
+          if (data300.stop !== void 0) {
+            let data303 = data300.stop;
             if (typeof data303 === "string") {
-              if (!pattern26.test(data303)) {
-                const err792 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+              if (!pattern7.test(data303)) {
+                const err792 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err792];
                 } else {
@@ -9649,7 +9649,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err793 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err793 = { instancePath: instancePath + "/spindle/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err793];
               } else {
@@ -9658,19 +9658,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.order !== void 0) {
-            let data304 = data299.order;
-            if (typeof data304 !== "string") {
-              const err794 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err794];
-              } else {
-                vErrors.push(err794);
+          if (data300.orient !== void 0) {
+            let data304 = data300.orient;
+            if (typeof data304 === "string") {
+              if (!pattern26.test(data304)) {
+                const err794 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?( [DEHIJKLPQRS]\\d{1,4})?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err794];
+                } else {
+                  vErrors.push(err794);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data304 === "speed-first" || data304 === "start-first")) {
-              const err795 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err795 = { instancePath: instancePath + "/spindle/orient", schemaPath: "#/$defs/codeWithWordOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err795];
               } else {
@@ -9679,10 +9680,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299.blocks !== void 0) {
-            let data305 = data299.blocks;
+          if (data300.order !== void 0) {
+            let data305 = data300.order;
             if (typeof data305 !== "string") {
-              const err796 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err796 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err796];
               } else {
@@ -9690,8 +9691,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data305 === "together" || data305 === "apart")) {
-              const err797 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data305 === "speed-first" || data305 === "start-first")) {
+              const err797 = { instancePath: instancePath + "/spindle/order", schemaPath: "#/properties/spindle/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err797];
               } else {
@@ -9700,10 +9701,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299["speed-unit"] !== void 0) {
-            let data306 = data299["speed-unit"];
+          if (data300.blocks !== void 0) {
+            let data306 = data300.blocks;
             if (typeof data306 !== "string") {
-              const err798 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err798 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err798];
               } else {
@@ -9711,8 +9712,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data306 === "rpm" || data306 === "percent")) {
-              const err799 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
+            if (!(data306 === "together" || data306 === "apart")) {
+              const err799 = { instancePath: instancePath + "/spindle/blocks", schemaPath: "#/properties/spindle/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err799];
               } else {
@@ -9721,53 +9722,50 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data299["full-speed"] !== void 0) {
-            let data307 = data299["full-speed"];
-            if (typeof data307 == "number" && isFinite(data307)) {
-              if (data307 > 1e6 || isNaN(data307)) {
-                const err800 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                if (vErrors === null) {
-                  vErrors = [err800];
-                } else {
-                  vErrors.push(err800);
-                }
-                errors++;
-              }
-              if (data307 <= 0 || isNaN(data307)) {
-                const err801 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                if (vErrors === null) {
-                  vErrors = [err801];
-                } else {
-                  vErrors.push(err801);
-                }
-                errors++;
-              }
-            } else {
-              const err802 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+          if (data300["speed-unit"] !== void 0) {
+            let data307 = data300["speed-unit"];
+            if (typeof data307 !== "string") {
+              const err800 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err802];
+                vErrors = [err800];
               } else {
-                vErrors.push(err802);
+                vErrors.push(err800);
+              }
+              errors++;
+            }
+            if (!(data307 === "rpm" || data307 === "percent")) {
+              const err801 = { instancePath: instancePath + "/spindle/speed-unit", schemaPath: "#/properties/spindle/properties/speed-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.spindle.properties["speed-unit"].enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err801];
+              } else {
+                vErrors.push(err801);
               }
               errors++;
             }
           }
-          if (data299.gears !== void 0) {
-            let data308 = data299.gears;
-            const _errs956 = errors;
-            let valid246 = false;
-            const _errs957 = errors;
-            if (typeof data308 !== "string") {
-              const err803 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err803];
-              } else {
-                vErrors.push(err803);
+          if (data300["full-speed"] !== void 0) {
+            let data308 = data300["full-speed"];
+            if (typeof data308 == "number" && isFinite(data308)) {
+              if (data308 > 1e6 || isNaN(data308)) {
+                const err802 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                if (vErrors === null) {
+                  vErrors = [err802];
+                } else {
+                  vErrors.push(err802);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if ("none" !== data308) {
-              const err804 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (data308 <= 0 || isNaN(data308)) {
+                const err803 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                if (vErrors === null) {
+                  vErrors = [err803];
+                } else {
+                  vErrors.push(err803);
+                }
+                errors++;
+              }
+            } else {
+              const err804 = { instancePath: instancePath + "/spindle/full-speed", schemaPath: "#/properties/spindle/properties/full-speed/type", keyword: "type", params: { type: "number" }, message: "must be number" };
               if (vErrors === null) {
                 vErrors = [err804];
               } else {
@@ -9775,57 +9773,59 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid34 = _errs957 === errors;
-            valid246 = valid246 || _valid34;
+          }
+          if (data300.gears !== void 0) {
+            let data309 = data300.gears;
             const _errs959 = errors;
-            if (Array.isArray(data308)) {
-              if (data308.length > 6) {
-                const err805 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
+            let valid247 = false;
+            const _errs960 = errors;
+            if (typeof data309 !== "string") {
+              const err805 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err805];
+              } else {
+                vErrors.push(err805);
+              }
+              errors++;
+            }
+            if ("none" !== data309) {
+              const err806 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err806];
+              } else {
+                vErrors.push(err806);
+              }
+              errors++;
+            }
+            var _valid34 = _errs960 === errors;
+            valid247 = valid247 || _valid34;
+            const _errs962 = errors;
+            if (Array.isArray(data309)) {
+              if (data309.length > 6) {
+                const err807 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 6 }, message: "must NOT have more than 6 items" };
                 if (vErrors === null) {
-                  vErrors = [err805];
+                  vErrors = [err807];
                 } else {
-                  vErrors.push(err805);
+                  vErrors.push(err807);
                 }
                 errors++;
               }
-              if (data308.length < 1) {
-                const err806 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (data309.length < 1) {
+                const err808 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err806];
+                  vErrors = [err808];
                 } else {
-                  vErrors.push(err806);
+                  vErrors.push(err808);
                 }
                 errors++;
               }
-              const len4 = data308.length;
+              const len4 = data309.length;
               for (let i6 = 0; i6 < len4; i6++) {
-                let data309 = data308[i6];
-                if (data309 && typeof data309 == "object" && !Array.isArray(data309)) {
-                  for (const key43 in data309) {
+                let data310 = data309[i6];
+                if (data310 && typeof data310 == "object" && !Array.isArray(data310)) {
+                  for (const key43 in data310) {
                     if (!(key43 === "code" || key43 === "from" || key43 === "to")) {
-                      const err807 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err807];
-                      } else {
-                        vErrors.push(err807);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data309.code !== void 0) {
-                    let data310 = data309.code;
-                    if (typeof data310 === "string") {
-                      if (!pattern77.test(data310)) {
-                        const err808 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
-                        if (vErrors === null) {
-                          vErrors = [err808];
-                        } else {
-                          vErrors.push(err808);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err809 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err809 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key43 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err809];
                       } else {
@@ -9834,11 +9834,11 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data309.from !== void 0) {
-                    let data311 = data309.from;
-                    if (typeof data311 == "number" && isFinite(data311)) {
-                      if (data311 > 1e6 || isNaN(data311)) {
-                        const err810 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                  if (data310.code !== void 0) {
+                    let data311 = data310.code;
+                    if (typeof data311 === "string") {
+                      if (!pattern78.test(data311)) {
+                        const err810 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/pattern", keyword: "pattern", params: { pattern: "^M\\d{1,3}$" }, message: 'must match pattern "^M\\d{1,3}$"' };
                         if (vErrors === null) {
                           vErrors = [err810];
                         } else {
@@ -9846,30 +9846,30 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data311 < 0 || isNaN(data311)) {
-                        const err811 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                        if (vErrors === null) {
-                          vErrors = [err811];
-                        } else {
-                          vErrors.push(err811);
-                        }
-                        errors++;
-                      }
                     } else {
-                      const err812 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err811 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/code", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/code/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err812];
+                        vErrors = [err811];
                       } else {
-                        vErrors.push(err812);
+                        vErrors.push(err811);
                       }
                       errors++;
                     }
                   }
-                  if (data309.to !== void 0) {
-                    let data312 = data309.to;
+                  if (data310.from !== void 0) {
+                    let data312 = data310.from;
                     if (typeof data312 == "number" && isFinite(data312)) {
                       if (data312 > 1e6 || isNaN(data312)) {
-                        const err813 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        const err812 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err812];
+                        } else {
+                          vErrors.push(err812);
+                        }
+                        errors++;
+                      }
+                      if (data312 < 0 || isNaN(data312)) {
+                        const err813 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                         if (vErrors === null) {
                           vErrors = [err813];
                         } else {
@@ -9877,59 +9877,81 @@ var compiled = (() => {
                         }
                         errors++;
                       }
-                      if (data312 <= 0 || isNaN(data312)) {
-                        const err814 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                    } else {
+                      const err814 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/from", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/from/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      if (vErrors === null) {
+                        vErrors = [err814];
+                      } else {
+                        vErrors.push(err814);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data310.to !== void 0) {
+                    let data313 = data310.to;
+                    if (typeof data313 == "number" && isFinite(data313)) {
+                      if (data313 > 1e6 || isNaN(data313)) {
+                        const err815 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
                         if (vErrors === null) {
-                          vErrors = [err814];
+                          vErrors = [err815];
                         } else {
-                          vErrors.push(err814);
+                          vErrors.push(err815);
+                        }
+                        errors++;
+                      }
+                      if (data313 <= 0 || isNaN(data313)) {
+                        const err816 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
+                        if (vErrors === null) {
+                          vErrors = [err816];
+                        } else {
+                          vErrors.push(err816);
                         }
                         errors++;
                       }
                     } else {
-                      const err815 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err817 = { instancePath: instancePath + "/spindle/gears/" + i6 + "/to", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/properties/to/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err815];
+                        vErrors = [err817];
                       } else {
-                        vErrors.push(err815);
+                        vErrors.push(err817);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err816 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err818 = { instancePath: instancePath + "/spindle/gears/" + i6, schemaPath: "#/properties/spindle/properties/gears/anyOf/1/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err816];
+                    vErrors = [err818];
                   } else {
-                    vErrors.push(err816);
+                    vErrors.push(err818);
                   }
                   errors++;
                 }
               }
             } else {
-              const err817 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              const err819 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
-                vErrors = [err817];
+                vErrors = [err819];
               } else {
-                vErrors.push(err817);
+                vErrors.push(err819);
               }
               errors++;
             }
-            var _valid34 = _errs959 === errors;
-            valid246 = valid246 || _valid34;
-            if (!valid246) {
-              const err818 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid34 = _errs962 === errors;
+            valid247 = valid247 || _valid34;
+            if (!valid247) {
+              const err820 = { instancePath: instancePath + "/spindle/gears", schemaPath: "#/properties/spindle/properties/gears/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err818];
+                vErrors = [err820];
               } else {
-                vErrors.push(err818);
+                vErrors.push(err820);
               }
               errors++;
             } else {
-              errors = _errs956;
+              errors = _errs959;
               if (vErrors !== null) {
-                if (_errs956) {
-                  vErrors.length = _errs956;
+                if (_errs959) {
+                  vErrors.length = _errs959;
                 } else {
                   vErrors = null;
                 }
@@ -9937,43 +9959,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err819 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err821 = { instancePath: instancePath + "/spindle", schemaPath: "#/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err819];
+            vErrors = [err821];
           } else {
-            vErrors.push(err819);
+            vErrors.push(err821);
           }
           errors++;
         }
       }
       if (data.coolant !== void 0) {
-        let data313 = data.coolant;
-        if (data313 && typeof data313 == "object" && !Array.isArray(data313)) {
-          for (const key44 in data313) {
+        let data314 = data.coolant;
+        if (data314 && typeof data314 == "object" && !Array.isArray(data314)) {
+          for (const key44 in data314) {
             if (!(key44 === "mist" || key44 === "flood" || key44 === "air" || key44 === "through-tool" || key44 === "off" || key44 === "blocks")) {
-              const err820 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err820];
-              } else {
-                vErrors.push(err820);
-              }
-              errors++;
-            }
-          }
-          if (data313.mist !== void 0) {
-            let data314 = data313.mist;
-            if (typeof data314 === "string") {
-              if (!pattern7.test(data314)) {
-                const err821 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err821];
-                } else {
-                  vErrors.push(err821);
-                }
-                errors++;
-              }
-            } else {
-              const err822 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err822 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key44 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err822];
               } else {
@@ -9982,11 +9982,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data313.flood !== void 0) {
-            let data315 = data313.flood;
+          if (data314.mist !== void 0) {
+            let data315 = data314.mist;
             if (typeof data315 === "string") {
               if (!pattern7.test(data315)) {
-                const err823 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err823 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err823];
                 } else {
@@ -9995,7 +9995,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err824 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err824 = { instancePath: instancePath + "/coolant/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err824];
               } else {
@@ -10004,11 +10004,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data313.air !== void 0) {
-            let data316 = data313.air;
+          if (data314.flood !== void 0) {
+            let data316 = data314.flood;
             if (typeof data316 === "string") {
               if (!pattern7.test(data316)) {
-                const err825 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err825 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err825];
                 } else {
@@ -10017,7 +10017,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err826 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err826 = { instancePath: instancePath + "/coolant/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err826];
               } else {
@@ -10026,11 +10026,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data313["through-tool"] !== void 0) {
-            let data317 = data313["through-tool"];
+          if (data314.air !== void 0) {
+            let data317 = data314.air;
             if (typeof data317 === "string") {
               if (!pattern7.test(data317)) {
-                const err827 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err827 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err827];
                 } else {
@@ -10039,7 +10039,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err828 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err828 = { instancePath: instancePath + "/coolant/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err828];
               } else {
@@ -10048,14 +10048,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data313.off !== void 0) {
-            let data318 = data313.off;
-            const _errs986 = errors;
-            let valid255 = false;
-            const _errs987 = errors;
+          if (data314["through-tool"] !== void 0) {
+            let data318 = data314["through-tool"];
             if (typeof data318 === "string") {
               if (!pattern7.test(data318)) {
-                const err829 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                const err829 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err829];
                 } else {
@@ -10064,7 +10061,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err830 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err830 = { instancePath: instancePath + "/coolant/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err830];
               } else {
@@ -10072,35 +10069,38 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid35 = _errs987 === errors;
-            valid255 = valid255 || _valid35;
+          }
+          if (data314.off !== void 0) {
+            let data319 = data314.off;
+            const _errs989 = errors;
+            let valid256 = false;
             const _errs990 = errors;
-            if (data318 && typeof data318 == "object" && !Array.isArray(data318)) {
-              for (const key45 in data318) {
-                if (!(key45 === "mist" || key45 === "flood" || key45 === "air" || key45 === "through-tool")) {
-                  const err831 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err831];
-                  } else {
-                    vErrors.push(err831);
-                  }
-                  errors++;
-                }
-              }
-              if (data318.mist !== void 0) {
-                let data319 = data318.mist;
-                if (typeof data319 === "string") {
-                  if (!pattern7.test(data319)) {
-                    const err832 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err832];
-                    } else {
-                      vErrors.push(err832);
-                    }
-                    errors++;
-                  }
+            if (typeof data319 === "string") {
+              if (!pattern7.test(data319)) {
+                const err831 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err831];
                 } else {
-                  const err833 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  vErrors.push(err831);
+                }
+                errors++;
+              }
+            } else {
+              const err832 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err832];
+              } else {
+                vErrors.push(err832);
+              }
+              errors++;
+            }
+            var _valid35 = _errs990 === errors;
+            valid256 = valid256 || _valid35;
+            const _errs993 = errors;
+            if (data319 && typeof data319 == "object" && !Array.isArray(data319)) {
+              for (const key45 in data319) {
+                if (!(key45 === "mist" || key45 === "flood" || key45 === "air" || key45 === "through-tool")) {
+                  const err833 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key45 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err833];
                   } else {
@@ -10109,11 +10109,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data318.flood !== void 0) {
-                let data320 = data318.flood;
+              if (data319.mist !== void 0) {
+                let data320 = data319.mist;
                 if (typeof data320 === "string") {
                   if (!pattern7.test(data320)) {
-                    const err834 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err834 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err834];
                     } else {
@@ -10122,7 +10122,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err835 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err835 = { instancePath: instancePath + "/coolant/off/mist", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err835];
                   } else {
@@ -10131,11 +10131,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data318.air !== void 0) {
-                let data321 = data318.air;
+              if (data319.flood !== void 0) {
+                let data321 = data319.flood;
                 if (typeof data321 === "string") {
                   if (!pattern7.test(data321)) {
-                    const err836 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err836 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err836];
                     } else {
@@ -10144,7 +10144,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err837 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err837 = { instancePath: instancePath + "/coolant/off/flood", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err837];
                   } else {
@@ -10153,11 +10153,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data318["through-tool"] !== void 0) {
-                let data322 = data318["through-tool"];
+              if (data319.air !== void 0) {
+                let data322 = data319.air;
                 if (typeof data322 === "string") {
                   if (!pattern7.test(data322)) {
-                    const err838 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    const err838 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                     if (vErrors === null) {
                       vErrors = [err838];
                     } else {
@@ -10166,7 +10166,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err839 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err839 = { instancePath: instancePath + "/coolant/off/air", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err839];
                   } else {
@@ -10175,40 +10175,30 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err840 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err840];
-              } else {
-                vErrors.push(err840);
-              }
-              errors++;
-            }
-            var _valid35 = _errs990 === errors;
-            valid255 = valid255 || _valid35;
-            if (!valid255) {
-              const err841 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err841];
-              } else {
-                vErrors.push(err841);
-              }
-              errors++;
-            } else {
-              errors = _errs986;
-              if (vErrors !== null) {
-                if (_errs986) {
-                  vErrors.length = _errs986;
+              if (data319["through-tool"] !== void 0) {
+                let data323 = data319["through-tool"];
+                if (typeof data323 === "string") {
+                  if (!pattern7.test(data323)) {
+                    const err840 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err840];
+                    } else {
+                      vErrors.push(err840);
+                    }
+                    errors++;
+                  }
                 } else {
-                  vErrors = null;
+                  const err841 = { instancePath: instancePath + "/coolant/off/through-tool", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err841];
+                  } else {
+                    vErrors.push(err841);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data313.blocks !== void 0) {
-            let data323 = data313.blocks;
-            if (typeof data323 !== "string") {
-              const err842 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err842 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err842];
               } else {
@@ -10216,32 +10206,40 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data323 === "apart" || data323 === "together")) {
-              const err843 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            var _valid35 = _errs993 === errors;
+            valid256 = valid256 || _valid35;
+            if (!valid256) {
+              const err843 = { instancePath: instancePath + "/coolant/off", schemaPath: "#/properties/coolant/properties/off/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err843];
               } else {
                 vErrors.push(err843);
               }
               errors++;
+            } else {
+              errors = _errs989;
+              if (vErrors !== null) {
+                if (_errs989) {
+                  vErrors.length = _errs989;
+                } else {
+                  vErrors = null;
+                }
+              }
             }
           }
-        } else {
-          const err844 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err844];
-          } else {
-            vErrors.push(err844);
-          }
-          errors++;
-        }
-      }
-      if (data.tools !== void 0) {
-        let data324 = data.tools;
-        if (data324 && typeof data324 == "object" && !Array.isArray(data324)) {
-          for (const key46 in data324) {
-            if (!(key46 === "change" || key46 === "blocks" || key46 === "order" || key46 === "preselect" || key46 === "in-operator-swap" || key46 === "empty")) {
-              const err845 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
+          if (data314.blocks !== void 0) {
+            let data324 = data314.blocks;
+            if (typeof data324 !== "string") {
+              const err844 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err844];
+              } else {
+                vErrors.push(err844);
+              }
+              errors++;
+            }
+            if (!(data324 === "apart" || data324 === "together")) {
+              const err845 = { instancePath: instancePath + "/coolant/blocks", schemaPath: "#/properties/coolant/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.coolant.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err845];
               } else {
@@ -10250,20 +10248,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324.change !== void 0) {
-            let data325 = data324.change;
-            if (typeof data325 === "string") {
-              if (!pattern87.test(data325)) {
-                const err846 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err846];
-                } else {
-                  vErrors.push(err846);
-                }
-                errors++;
-              }
-            } else {
-              const err847 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        } else {
+          const err846 = { instancePath: instancePath + "/coolant", schemaPath: "#/properties/coolant/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err846];
+          } else {
+            vErrors.push(err846);
+          }
+          errors++;
+        }
+      }
+      if (data.tools !== void 0) {
+        let data325 = data.tools;
+        if (data325 && typeof data325 == "object" && !Array.isArray(data325)) {
+          for (const key46 in data325) {
+            if (!(key46 === "change" || key46 === "blocks" || key46 === "order" || key46 === "preselect" || key46 === "in-operator-swap" || key46 === "empty")) {
+              const err847 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key46 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err847];
               } else {
@@ -10272,19 +10272,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324.blocks !== void 0) {
-            let data326 = data324.blocks;
-            if (typeof data326 !== "string") {
-              const err848 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err848];
-              } else {
-                vErrors.push(err848);
+          if (data325.change !== void 0) {
+            let data326 = data325.change;
+            if (typeof data326 === "string") {
+              if (!pattern88.test(data326)) {
+                const err848 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/pattern", keyword: "pattern", params: { pattern: "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|with-tool-word|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err848];
+                } else {
+                  vErrors.push(err848);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data326 === "together" || data326 === "apart")) {
-              const err849 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err849 = { instancePath: instancePath + "/tools/change", schemaPath: "#/properties/tools/properties/change/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err849];
               } else {
@@ -10293,10 +10294,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324.order !== void 0) {
-            let data327 = data324.order;
+          if (data325.blocks !== void 0) {
+            let data327 = data325.blocks;
             if (typeof data327 !== "string") {
-              const err850 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err850 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err850];
               } else {
@@ -10304,8 +10305,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data327 === "select-first" || data327 === "change-first")) {
-              const err851 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data327 === "together" || data327 === "apart")) {
+              const err851 = { instancePath: instancePath + "/tools/blocks", schemaPath: "#/properties/tools/properties/blocks/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.blocks.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err851];
               } else {
@@ -10314,10 +10315,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324.preselect !== void 0) {
-            let data328 = data324.preselect;
+          if (data325.order !== void 0) {
+            let data328 = data325.order;
             if (typeof data328 !== "string") {
-              const err852 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err852 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err852];
               } else {
@@ -10325,8 +10326,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data328 === "yes" || data328 === "no")) {
-              const err853 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data328 === "select-first" || data328 === "change-first")) {
+              const err853 = { instancePath: instancePath + "/tools/order", schemaPath: "#/properties/tools/properties/order/enum", keyword: "enum", params: { allowedValues: schema31.properties.tools.properties.order.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err853];
               } else {
@@ -10335,10 +10336,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324["in-operator-swap"] !== void 0) {
-            let data329 = data324["in-operator-swap"];
+          if (data325.preselect !== void 0) {
+            let data329 = data325.preselect;
             if (typeof data329 !== "string") {
-              const err854 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err854 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err854];
               } else {
@@ -10347,7 +10348,7 @@ var compiled = (() => {
               errors++;
             }
             if (!(data329 === "yes" || data329 === "no")) {
-              const err855 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err855 = { instancePath: instancePath + "/tools/preselect", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err855];
               } else {
@@ -10356,13 +10357,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data324.empty !== void 0) {
-            let data330 = data324.empty;
-            const _errs1023 = errors;
-            let valid265 = false;
-            const _errs1024 = errors;
+          if (data325["in-operator-swap"] !== void 0) {
+            let data330 = data325["in-operator-swap"];
             if (typeof data330 !== "string") {
-              const err856 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err856 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err856];
               } else {
@@ -10370,8 +10368,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data330) {
-              const err857 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data330 === "yes" || data330 === "no")) {
+              const err857 = { instancePath: instancePath + "/tools/in-operator-swap", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err857];
               } else {
@@ -10379,11 +10377,14 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid36 = _errs1024 === errors;
-            valid265 = valid265 || _valid36;
+          }
+          if (data325.empty !== void 0) {
+            let data331 = data325.empty;
             const _errs1026 = errors;
-            if (!(typeof data330 == "number" && (!(data330 % 1) && !isNaN(data330)) && isFinite(data330))) {
-              const err858 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            let valid266 = false;
+            const _errs1027 = errors;
+            if (typeof data331 !== "string") {
+              const err858 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err858];
               } else {
@@ -10391,41 +10392,62 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (typeof data330 == "number" && isFinite(data330)) {
-              if (data330 > 9999 || isNaN(data330)) {
-                const err859 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+            if ("none" !== data331) {
+              const err859 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err859];
+              } else {
+                vErrors.push(err859);
+              }
+              errors++;
+            }
+            var _valid36 = _errs1027 === errors;
+            valid266 = valid266 || _valid36;
+            const _errs1029 = errors;
+            if (!(typeof data331 == "number" && (!(data331 % 1) && !isNaN(data331)) && isFinite(data331))) {
+              const err860 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err860];
+              } else {
+                vErrors.push(err860);
+              }
+              errors++;
+            }
+            if (typeof data331 == "number" && isFinite(data331)) {
+              if (data331 > 9999 || isNaN(data331)) {
+                const err861 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err859];
+                  vErrors = [err861];
                 } else {
-                  vErrors.push(err859);
+                  vErrors.push(err861);
                 }
                 errors++;
               }
-              if (data330 < 0 || isNaN(data330)) {
-                const err860 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+              if (data331 < 0 || isNaN(data331)) {
+                const err862 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf/1/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
-                  vErrors = [err860];
+                  vErrors = [err862];
                 } else {
-                  vErrors.push(err860);
+                  vErrors.push(err862);
                 }
                 errors++;
               }
             }
-            var _valid36 = _errs1026 === errors;
-            valid265 = valid265 || _valid36;
-            if (!valid265) {
-              const err861 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid36 = _errs1029 === errors;
+            valid266 = valid266 || _valid36;
+            if (!valid266) {
+              const err863 = { instancePath: instancePath + "/tools/empty", schemaPath: "#/properties/tools/properties/empty/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err861];
+                vErrors = [err863];
               } else {
-                vErrors.push(err861);
+                vErrors.push(err863);
               }
               errors++;
             } else {
-              errors = _errs1023;
+              errors = _errs1026;
               if (vErrors !== null) {
-                if (_errs1023) {
-                  vErrors.length = _errs1023;
+                if (_errs1026) {
+                  vErrors.length = _errs1026;
                 } else {
                   vErrors = null;
                 }
@@ -10433,43 +10455,21 @@ var compiled = (() => {
             }
           }
         } else {
-          const err862 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err864 = { instancePath: instancePath + "/tools", schemaPath: "#/properties/tools/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err862];
+            vErrors = [err864];
           } else {
-            vErrors.push(err862);
+            vErrors.push(err864);
           }
           errors++;
         }
       }
       if (data.stops !== void 0) {
-        let data331 = data.stops;
-        if (data331 && typeof data331 == "object" && !Array.isArray(data331)) {
-          for (const key47 in data331) {
+        let data332 = data.stops;
+        if (data332 && typeof data332 == "object" && !Array.isArray(data332)) {
+          for (const key47 in data332) {
             if (!(key47 === "stop" || key47 === "optional" || key47 === "end" || key47 === "comment" || key47 === "resume" || key47 === "end-resets")) {
-              const err863 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
-              if (vErrors === null) {
-                vErrors = [err863];
-              } else {
-                vErrors.push(err863);
-              }
-              errors++;
-            }
-          }
-          if (data331.stop !== void 0) {
-            let data332 = data331.stop;
-            if (typeof data332 === "string") {
-              if (!pattern7.test(data332)) {
-                const err864 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
-                if (vErrors === null) {
-                  vErrors = [err864];
-                } else {
-                  vErrors.push(err864);
-                }
-                errors++;
-              }
-            } else {
-              const err865 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err865 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key47 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err865];
               } else {
@@ -10478,11 +10478,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data331.optional !== void 0) {
-            let data333 = data331.optional;
+          if (data332.stop !== void 0) {
+            let data333 = data332.stop;
             if (typeof data333 === "string") {
-              if (!pattern89.test(data333)) {
-                const err866 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/pattern", keyword: "pattern", params: { pattern: "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern7.test(data333)) {
+                const err866 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err866];
                 } else {
@@ -10491,7 +10491,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err867 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err867 = { instancePath: instancePath + "/stops/stop", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err867];
               } else {
@@ -10500,11 +10500,11 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data331.end !== void 0) {
-            let data334 = data331.end;
+          if (data332.optional !== void 0) {
+            let data334 = data332.optional;
             if (typeof data334 === "string") {
-              if (!pattern7.test(data334)) {
-                const err868 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+              if (!pattern90.test(data334)) {
+                const err868 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/pattern", keyword: "pattern", params: { pattern: "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|(/([1-9] )?)?[GM]\\d{1,3}(\\.\\d)?)$"' };
                 if (vErrors === null) {
                   vErrors = [err868];
                 } else {
@@ -10513,7 +10513,7 @@ var compiled = (() => {
                 errors++;
               }
             } else {
-              const err869 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err869 = { instancePath: instancePath + "/stops/optional", schemaPath: "#/$defs/optionalStop/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err869];
               } else {
@@ -10522,19 +10522,20 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data331.comment !== void 0) {
-            let data335 = data331.comment;
-            if (typeof data335 !== "string") {
-              const err870 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err870];
-              } else {
-                vErrors.push(err870);
+          if (data332.end !== void 0) {
+            let data335 = data332.end;
+            if (typeof data335 === "string") {
+              if (!pattern7.test(data335)) {
+                const err870 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/pattern", keyword: "pattern", params: { pattern: "^(none|[GM]\\d{1,3}(\\.\\d)?)$" }, message: 'must match pattern "^(none|[GM]\\d{1,3}(\\.\\d)?)$"' };
+                if (vErrors === null) {
+                  vErrors = [err870];
+                } else {
+                  vErrors.push(err870);
+                }
+                errors++;
               }
-              errors++;
-            }
-            if (!(data335 === "own-block" || data335 === "with-stop")) {
-              const err871 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err871 = { instancePath: instancePath + "/stops/end", schemaPath: "#/$defs/codeOrNone/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err871];
               } else {
@@ -10543,10 +10544,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data331.resume !== void 0) {
-            let data336 = data331.resume;
+          if (data332.comment !== void 0) {
+            let data336 = data332.comment;
             if (typeof data336 !== "string") {
-              const err872 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err872 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err872];
               } else {
@@ -10554,8 +10555,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data336 === "keeps-modes" || data336 === "loses-modes")) {
-              const err873 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data336 === "own-block" || data336 === "with-stop")) {
+              const err873 = { instancePath: instancePath + "/stops/comment", schemaPath: "#/properties/stops/properties/comment/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.comment.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err873];
               } else {
@@ -10564,10 +10565,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data331["end-resets"] !== void 0) {
-            let data337 = data331["end-resets"];
+          if (data332.resume !== void 0) {
+            let data337 = data332.resume;
             if (typeof data337 !== "string") {
-              const err874 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err874 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err874];
               } else {
@@ -10575,8 +10576,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if (!(data337 === "yes" || data337 === "no")) {
-              const err875 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+            if (!(data337 === "keeps-modes" || data337 === "loses-modes")) {
+              const err875 = { instancePath: instancePath + "/stops/resume", schemaPath: "#/properties/stops/properties/resume/enum", keyword: "enum", params: { allowedValues: schema31.properties.stops.properties.resume.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err875];
               } else {
@@ -10585,22 +10586,19 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err876 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err876];
-          } else {
-            vErrors.push(err876);
-          }
-          errors++;
-        }
-      }
-      if (data.wait !== void 0) {
-        let data338 = data.wait;
-        if (data338 && typeof data338 == "object" && !Array.isArray(data338)) {
-          for (const key48 in data338) {
-            if (!(key48 === "on" || key48 === "off" || key48 === "timeout-unit")) {
-              const err877 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
+          if (data332["end-resets"] !== void 0) {
+            let data338 = data332["end-resets"];
+            if (typeof data338 !== "string") {
+              const err876 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err876];
+              } else {
+                vErrors.push(err876);
+              }
+              errors++;
+            }
+            if (!(data338 === "yes" || data338 === "no")) {
+              const err877 = { instancePath: instancePath + "/stops/end-resets", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err877];
               } else {
@@ -10609,52 +10607,53 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data338.on !== void 0) {
-            let data339 = data338.on;
-            if (!(typeof data339 == "number" && (!(data339 % 1) && !isNaN(data339)) && isFinite(data339))) {
-              const err878 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+        } else {
+          const err878 = { instancePath: instancePath + "/stops", schemaPath: "#/properties/stops/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err878];
+          } else {
+            vErrors.push(err878);
+          }
+          errors++;
+        }
+      }
+      if (data.wait !== void 0) {
+        let data339 = data.wait;
+        if (data339 && typeof data339 == "object" && !Array.isArray(data339)) {
+          for (const key48 in data339) {
+            if (!(key48 === "on" || key48 === "off" || key48 === "timeout-unit")) {
+              const err879 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key48 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err878];
+                vErrors = [err879];
               } else {
-                vErrors.push(err878);
+                vErrors.push(err879);
               }
               errors++;
             }
-            if (typeof data339 == "number" && isFinite(data339)) {
-              if (data339 > 9999 || isNaN(data339)) {
-                const err879 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                if (vErrors === null) {
-                  vErrors = [err879];
-                } else {
-                  vErrors.push(err879);
-                }
-                errors++;
-              }
-              if (data339 < 0 || isNaN(data339)) {
-                const err880 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                if (vErrors === null) {
-                  vErrors = [err880];
-                } else {
-                  vErrors.push(err880);
-                }
-                errors++;
-              }
-            }
           }
-          if (data338.off !== void 0) {
-            let data340 = data338.off;
+          if (data339.on !== void 0) {
+            let data340 = data339.on;
             if (!(typeof data340 == "number" && (!(data340 % 1) && !isNaN(data340)) && isFinite(data340))) {
-              const err881 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              const err880 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
               if (vErrors === null) {
-                vErrors = [err881];
+                vErrors = [err880];
               } else {
-                vErrors.push(err881);
+                vErrors.push(err880);
               }
               errors++;
             }
             if (typeof data340 == "number" && isFinite(data340)) {
               if (data340 > 9999 || isNaN(data340)) {
-                const err882 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                const err881 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                if (vErrors === null) {
+                  vErrors = [err881];
+                } else {
+                  vErrors.push(err881);
+                }
+                errors++;
+              }
+              if (data340 < 0 || isNaN(data340)) {
+                const err882 = { instancePath: instancePath + "/wait/on", schemaPath: "#/properties/wait/properties/on/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                 if (vErrors === null) {
                   vErrors = [err882];
                 } else {
@@ -10662,54 +10661,53 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (data340 < 0 || isNaN(data340)) {
-                const err883 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+            }
+          }
+          if (data339.off !== void 0) {
+            let data341 = data339.off;
+            if (!(typeof data341 == "number" && (!(data341 % 1) && !isNaN(data341)) && isFinite(data341))) {
+              const err883 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+              if (vErrors === null) {
+                vErrors = [err883];
+              } else {
+                vErrors.push(err883);
+              }
+              errors++;
+            }
+            if (typeof data341 == "number" && isFinite(data341)) {
+              if (data341 > 9999 || isNaN(data341)) {
+                const err884 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                 if (vErrors === null) {
-                  vErrors = [err883];
+                  vErrors = [err884];
                 } else {
-                  vErrors.push(err883);
+                  vErrors.push(err884);
+                }
+                errors++;
+              }
+              if (data341 < 0 || isNaN(data341)) {
+                const err885 = { instancePath: instancePath + "/wait/off", schemaPath: "#/properties/wait/properties/off/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                if (vErrors === null) {
+                  vErrors = [err885];
+                } else {
+                  vErrors.push(err885);
                 }
                 errors++;
               }
             }
           }
-          if (data338["timeout-unit"] !== void 0) {
-            let data341 = data338["timeout-unit"];
-            if (typeof data341 !== "string") {
-              const err884 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data339["timeout-unit"] !== void 0) {
+            let data342 = data339["timeout-unit"];
+            if (typeof data342 !== "string") {
+              const err886 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err884];
+                vErrors = [err886];
               } else {
-                vErrors.push(err884);
+                vErrors.push(err886);
               }
               errors++;
             }
-            if (!(data341 === "s" || data341 === "ms")) {
-              const err885 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
-              if (vErrors === null) {
-                vErrors = [err885];
-              } else {
-                vErrors.push(err885);
-              }
-              errors++;
-            }
-          }
-        } else {
-          const err886 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err886];
-          } else {
-            vErrors.push(err886);
-          }
-          errors++;
-        }
-      }
-      if (data.codes !== void 0) {
-        let data342 = data.codes;
-        if (data342 && typeof data342 == "object" && !Array.isArray(data342)) {
-          for (const key49 in data342) {
-            if (!pattern91.test(key49)) {
-              const err887 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+            if (!(data342 === "s" || data342 === "ms")) {
+              const err887 = { instancePath: instancePath + "/wait/timeout-unit", schemaPath: "#/properties/wait/properties/timeout-unit/enum", keyword: "enum", params: { allowedValues: schema31.properties.wait.properties["timeout-unit"].enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err887];
               } else {
@@ -10718,65 +10716,68 @@ var compiled = (() => {
               errors++;
             }
           }
-          for (const key50 in data342) {
-            if (pattern91.test(key50)) {
-              let data343 = data342[key50];
-              if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
-                for (const key51 in data343) {
+        } else {
+          const err888 = { instancePath: instancePath + "/wait", schemaPath: "#/properties/wait/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err888];
+          } else {
+            vErrors.push(err888);
+          }
+          errors++;
+        }
+      }
+      if (data.codes !== void 0) {
+        let data343 = data.codes;
+        if (data343 && typeof data343 == "object" && !Array.isArray(data343)) {
+          for (const key49 in data343) {
+            if (!pattern92.test(key49)) {
+              const err889 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key49 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err889];
+              } else {
+                vErrors.push(err889);
+              }
+              errors++;
+            }
+          }
+          for (const key50 in data343) {
+            if (pattern92.test(key50)) {
+              let data344 = data343[key50];
+              if (data344 && typeof data344 == "object" && !Array.isArray(data344)) {
+                for (const key51 in data344) {
                   if (!(key51 === "does" || key51 === "position" || key51 === "spindle" || key51 === "coolant" || key51 === "length-offset")) {
-                    const err888 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
+                    const err890 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key51 }, message: "must NOT have additional properties" };
                     if (vErrors === null) {
-                      vErrors = [err888];
+                      vErrors = [err890];
                     } else {
-                      vErrors.push(err888);
+                      vErrors.push(err890);
                     }
                     errors++;
                   }
                 }
-                if (data343.does !== void 0) {
-                  let data344 = data343.does;
-                  if (typeof data344 === "string") {
-                    if (func2(data344) > 120) {
-                      const err889 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (data344.does !== void 0) {
+                  let data345 = data344.does;
+                  if (typeof data345 === "string") {
+                    if (func2(data345) > 120) {
+                      const err891 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                       if (vErrors === null) {
-                        vErrors = [err889];
+                        vErrors = [err891];
                       } else {
-                        vErrors.push(err889);
+                        vErrors.push(err891);
                       }
                       errors++;
                     }
-                    if (func2(data344) < 1) {
-                      const err890 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (func2(data345) < 1) {
+                      const err892 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                       if (vErrors === null) {
-                        vErrors = [err890];
+                        vErrors = [err892];
                       } else {
-                        vErrors.push(err890);
+                        vErrors.push(err892);
                       }
                       errors++;
                     }
                   } else {
-                    const err891 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err891];
-                    } else {
-                      vErrors.push(err891);
-                    }
-                    errors++;
-                  }
-                }
-                if (data343.position !== void 0) {
-                  let data345 = data343.position;
-                  if (typeof data345 !== "string") {
-                    const err892 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                    if (vErrors === null) {
-                      vErrors = [err892];
-                    } else {
-                      vErrors.push(err892);
-                    }
-                    errors++;
-                  }
-                  if (!(data345 === "unchanged" || data345 === "unknown" || data345 === "swap-height")) {
-                    const err893 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+                    const err893 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/does", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/does/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err893];
                     } else {
@@ -10785,10 +10786,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data343.spindle !== void 0) {
-                  let data346 = data343.spindle;
+                if (data344.position !== void 0) {
+                  let data346 = data344.position;
                   if (typeof data346 !== "string") {
-                    const err894 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err894 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err894];
                     } else {
@@ -10796,8 +10797,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data346 === "unchanged" || data346 === "stopped")) {
-                    const err895 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data346 === "unchanged" || data346 === "unknown" || data346 === "swap-height")) {
+                    const err895 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/position", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err895];
                     } else {
@@ -10806,10 +10807,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data343.coolant !== void 0) {
-                  let data347 = data343.coolant;
+                if (data344.spindle !== void 0) {
+                  let data347 = data344.spindle;
                   if (typeof data347 !== "string") {
-                    const err896 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err896 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err896];
                     } else {
@@ -10817,8 +10818,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data347 === "unchanged" || data347 === "off")) {
-                    const err897 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data347 === "unchanged" || data347 === "stopped")) {
+                    const err897 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/spindle", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err897];
                     } else {
@@ -10827,10 +10828,10 @@ var compiled = (() => {
                     errors++;
                   }
                 }
-                if (data343["length-offset"] !== void 0) {
-                  let data348 = data343["length-offset"];
+                if (data344.coolant !== void 0) {
+                  let data348 = data344.coolant;
                   if (typeof data348 !== "string") {
-                    const err898 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err898 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err898];
                     } else {
@@ -10838,8 +10839,8 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (!(data348 === "unchanged" || data348 === "active" || data348 === "cancelled")) {
-                    const err899 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                  if (!(data348 === "unchanged" || data348 === "off")) {
+                    const err899 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/coolant", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                     if (vErrors === null) {
                       vErrors = [err899];
                     } else {
@@ -10848,88 +10849,85 @@ var compiled = (() => {
                     errors++;
                   }
                 }
+                if (data344["length-offset"] !== void 0) {
+                  let data349 = data344["length-offset"];
+                  if (typeof data349 !== "string") {
+                    const err900 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err900];
+                    } else {
+                      vErrors.push(err900);
+                    }
+                    errors++;
+                  }
+                  if (!(data349 === "unchanged" || data349 === "active" || data349 === "cancelled")) {
+                    const err901 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1") + "/length-offset", schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.codes.patternProperties["^[GM]\\d{1,3}$"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err901];
+                    } else {
+                      vErrors.push(err901);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err900 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err902 = { instancePath: instancePath + "/codes/" + key50.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/codes/patternProperties/%5E%5BGM%5D%5Cd%7B1%2C3%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err900];
+                  vErrors = [err902];
                 } else {
-                  vErrors.push(err900);
+                  vErrors.push(err902);
                 }
                 errors++;
               }
             }
           }
         } else {
-          const err901 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err903 = { instancePath: instancePath + "/codes", schemaPath: "#/properties/codes/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err901];
+            vErrors = [err903];
           } else {
-            vErrors.push(err901);
+            vErrors.push(err903);
           }
           errors++;
         }
       }
       if (data.idioms !== void 0) {
-        let data349 = data.idioms;
-        if (data349 && typeof data349 == "object" && !Array.isArray(data349)) {
-          for (const key52 in data349) {
+        let data350 = data.idioms;
+        if (data350 && typeof data350 == "object" && !Array.isArray(data350)) {
+          for (const key52 in data350) {
             if (!func1.call(schema31.properties.idioms.properties, key52)) {
-              const err902 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
+              const err904 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key52 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
-                vErrors = [err902];
+                vErrors = [err904];
               } else {
-                vErrors.push(err902);
+                vErrors.push(err904);
               }
               errors++;
             }
           }
-          if (data349.message !== void 0) {
-            let data350 = data349.message;
-            if (typeof data350 === "string") {
-              if (func2(data350) > 120) {
-                const err903 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+          if (data350.message !== void 0) {
+            let data351 = data350.message;
+            if (typeof data351 === "string") {
+              if (func2(data351) > 120) {
+                const err905 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
                 if (vErrors === null) {
-                  vErrors = [err903];
+                  vErrors = [err905];
                 } else {
-                  vErrors.push(err903);
+                  vErrors.push(err905);
                 }
                 errors++;
               }
-              if (func2(data350) < 1) {
-                const err904 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+              if (func2(data351) < 1) {
+                const err906 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
-                  vErrors = [err904];
+                  vErrors = [err906];
                 } else {
-                  vErrors.push(err904);
+                  vErrors.push(err906);
                 }
                 errors++;
               }
             } else {
-              const err905 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err905];
-              } else {
-                vErrors.push(err905);
-              }
-              errors++;
-            }
-          }
-          if (data349.header !== void 0) {
-            let data351 = data349.header;
-            const _errs1079 = errors;
-            let valid276 = false;
-            const _errs1080 = errors;
-            if (typeof data351 !== "string") {
-              const err906 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err906];
-              } else {
-                vErrors.push(err906);
-              }
-              errors++;
-            }
-            if ("none" !== data351) {
-              const err907 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              const err907 = { instancePath: instancePath + "/idioms/message", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err907];
               } else {
@@ -10937,97 +10935,86 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid37 = _errs1080 === errors;
-            valid276 = valid276 || _valid37;
+          }
+          if (data350.header !== void 0) {
+            let data352 = data350.header;
             const _errs1082 = errors;
-            if (Array.isArray(data351)) {
-              if (data351.length > 40) {
-                const err908 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+            let valid277 = false;
+            const _errs1083 = errors;
+            if (typeof data352 !== "string") {
+              const err908 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err908];
+              } else {
+                vErrors.push(err908);
+              }
+              errors++;
+            }
+            if ("none" !== data352) {
+              const err909 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err909];
+              } else {
+                vErrors.push(err909);
+              }
+              errors++;
+            }
+            var _valid37 = _errs1083 === errors;
+            valid277 = valid277 || _valid37;
+            const _errs1085 = errors;
+            if (Array.isArray(data352)) {
+              if (data352.length > 40) {
+                const err910 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
                 if (vErrors === null) {
-                  vErrors = [err908];
+                  vErrors = [err910];
                 } else {
-                  vErrors.push(err908);
+                  vErrors.push(err910);
                 }
                 errors++;
               }
-              if (data351.length < 1) {
-                const err909 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+              if (data352.length < 1) {
+                const err911 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
                 if (vErrors === null) {
-                  vErrors = [err909];
+                  vErrors = [err911];
                 } else {
-                  vErrors.push(err909);
+                  vErrors.push(err911);
                 }
                 errors++;
               }
-              const len5 = data351.length;
+              const len5 = data352.length;
               for (let i7 = 0; i7 < len5; i7++) {
-                let data352 = data351[i7];
-                if (typeof data352 === "string") {
-                  if (func2(data352) > 160) {
-                    const err910 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                let data353 = data352[i7];
+                if (typeof data353 === "string") {
+                  if (func2(data353) > 160) {
+                    const err912 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
                     if (vErrors === null) {
-                      vErrors = [err910];
+                      vErrors = [err912];
                     } else {
-                      vErrors.push(err910);
+                      vErrors.push(err912);
                     }
                     errors++;
                   }
-                  if (func2(data352) < 1) {
-                    const err911 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                  if (func2(data353) < 1) {
+                    const err913 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                     if (vErrors === null) {
-                      vErrors = [err911];
+                      vErrors = [err913];
                     } else {
-                      vErrors.push(err911);
+                      vErrors.push(err913);
                     }
                     errors++;
                   }
                 } else {
-                  const err912 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err914 = { instancePath: instancePath + "/idioms/header/" + i7, schemaPath: "#/properties/idioms/properties/header/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err912];
+                    vErrors = [err914];
                   } else {
-                    vErrors.push(err912);
+                    vErrors.push(err914);
                   }
                   errors++;
                 }
               }
             } else {
-              const err913 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err913];
-              } else {
-                vErrors.push(err913);
-              }
-              errors++;
-            }
-            var _valid37 = _errs1082 === errors;
-            valid276 = valid276 || _valid37;
-            if (!valid276) {
-              const err914 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err914];
-              } else {
-                vErrors.push(err914);
-              }
-              errors++;
-            } else {
-              errors = _errs1079;
-              if (vErrors !== null) {
-                if (_errs1079) {
-                  vErrors.length = _errs1079;
-                } else {
-                  vErrors = null;
-                }
-              }
-            }
-          }
-          if (data349.footer !== void 0) {
-            let data353 = data349.footer;
-            const _errs1087 = errors;
-            let valid279 = false;
-            const _errs1088 = errors;
-            if (typeof data353 !== "string") {
-              const err915 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err915 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
               if (vErrors === null) {
                 vErrors = [err915];
               } else {
@@ -11035,135 +11022,148 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data353) {
-              const err916 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid37 = _errs1085 === errors;
+            valid277 = valid277 || _valid37;
+            if (!valid277) {
+              const err916 = { instancePath: instancePath + "/idioms/header", schemaPath: "#/properties/idioms/properties/header/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err916];
               } else {
                 vErrors.push(err916);
               }
               errors++;
-            }
-            var _valid38 = _errs1088 === errors;
-            valid279 = valid279 || _valid38;
-            const _errs1090 = errors;
-            if (Array.isArray(data353)) {
-              if (data353.length > 40) {
-                const err917 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
-                if (vErrors === null) {
-                  vErrors = [err917];
-                } else {
-                  vErrors.push(err917);
-                }
-                errors++;
-              }
-              if (data353.length < 1) {
-                const err918 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                if (vErrors === null) {
-                  vErrors = [err918];
-                } else {
-                  vErrors.push(err918);
-                }
-                errors++;
-              }
-              const len6 = data353.length;
-              for (let i8 = 0; i8 < len6; i8++) {
-                let data354 = data353[i8];
-                if (typeof data354 === "string") {
-                  if (func2(data354) > 160) {
-                    const err919 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err919];
-                    } else {
-                      vErrors.push(err919);
-                    }
-                    errors++;
-                  }
-                  if (func2(data354) < 1) {
-                    const err920 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                    if (vErrors === null) {
-                      vErrors = [err920];
-                    } else {
-                      vErrors.push(err920);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err921 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err921];
-                  } else {
-                    vErrors.push(err921);
-                  }
-                  errors++;
-                }
-              }
             } else {
-              const err922 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err922];
-              } else {
-                vErrors.push(err922);
-              }
-              errors++;
-            }
-            var _valid38 = _errs1090 === errors;
-            valid279 = valid279 || _valid38;
-            if (!valid279) {
-              const err923 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err923];
-              } else {
-                vErrors.push(err923);
-              }
-              errors++;
-            } else {
-              errors = _errs1087;
+              errors = _errs1082;
               if (vErrors !== null) {
-                if (_errs1087) {
-                  vErrors.length = _errs1087;
+                if (_errs1082) {
+                  vErrors.length = _errs1082;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data349["wait-signal"] !== void 0) {
-            let data355 = data349["wait-signal"];
-            if (typeof data355 === "string") {
-              if (func2(data355) > 120) {
-                const err924 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
-                if (vErrors === null) {
-                  vErrors = [err924];
-                } else {
-                  vErrors.push(err924);
-                }
-                errors++;
-              }
-              if (func2(data355) < 1) {
-                const err925 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err925];
-                } else {
-                  vErrors.push(err925);
-                }
-                errors++;
-              }
-            } else {
-              const err926 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (data350.footer !== void 0) {
+            let data354 = data350.footer;
+            const _errs1090 = errors;
+            let valid280 = false;
+            const _errs1091 = errors;
+            if (typeof data354 !== "string") {
+              const err917 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err926];
+                vErrors = [err917];
               } else {
-                vErrors.push(err926);
+                vErrors.push(err917);
               }
               errors++;
             }
+            if ("none" !== data354) {
+              const err918 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err918];
+              } else {
+                vErrors.push(err918);
+              }
+              errors++;
+            }
+            var _valid38 = _errs1091 === errors;
+            valid280 = valid280 || _valid38;
+            const _errs1093 = errors;
+            if (Array.isArray(data354)) {
+              if (data354.length > 40) {
+                const err919 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 40 }, message: "must NOT have more than 40 items" };
+                if (vErrors === null) {
+                  vErrors = [err919];
+                } else {
+                  vErrors.push(err919);
+                }
+                errors++;
+              }
+              if (data354.length < 1) {
+                const err920 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                if (vErrors === null) {
+                  vErrors = [err920];
+                } else {
+                  vErrors.push(err920);
+                }
+                errors++;
+              }
+              const len6 = data354.length;
+              for (let i8 = 0; i8 < len6; i8++) {
+                let data355 = data354[i8];
+                if (typeof data355 === "string") {
+                  if (func2(data355) > 160) {
+                    const err921 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/maxLength", keyword: "maxLength", params: { limit: 160 }, message: "must NOT have more than 160 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err921];
+                    } else {
+                      vErrors.push(err921);
+                    }
+                    errors++;
+                  }
+                  if (func2(data355) < 1) {
+                    const err922 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                    if (vErrors === null) {
+                      vErrors = [err922];
+                    } else {
+                      vErrors.push(err922);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err923 = { instancePath: instancePath + "/idioms/footer/" + i8, schemaPath: "#/properties/idioms/properties/footer/anyOf/1/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err923];
+                  } else {
+                    vErrors.push(err923);
+                  }
+                  errors++;
+                }
+              }
+            } else {
+              const err924 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err924];
+              } else {
+                vErrors.push(err924);
+              }
+              errors++;
+            }
+            var _valid38 = _errs1093 === errors;
+            valid280 = valid280 || _valid38;
+            if (!valid280) {
+              const err925 = { instancePath: instancePath + "/idioms/footer", schemaPath: "#/properties/idioms/properties/footer/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err925];
+              } else {
+                vErrors.push(err925);
+              }
+              errors++;
+            } else {
+              errors = _errs1090;
+              if (vErrors !== null) {
+                if (_errs1090) {
+                  vErrors.length = _errs1090;
+                } else {
+                  vErrors = null;
+                }
+              }
+            }
           }
-          if (data349["output-on"] !== void 0) {
-            let data356 = data349["output-on"];
+          if (data350["wait-signal"] !== void 0) {
+            let data356 = data350["wait-signal"];
             if (typeof data356 === "string") {
               if (func2(data356) > 120) {
-                const err927 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err926 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err926];
+                } else {
+                  vErrors.push(err926);
+                }
+                errors++;
+              }
+              if (func2(data356) < 1) {
+                const err927 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err927];
                 } else {
@@ -11171,30 +11171,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data356) < 1) {
-                const err928 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err928];
-                } else {
-                  vErrors.push(err928);
-                }
-                errors++;
-              }
             } else {
-              const err929 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err928 = { instancePath: instancePath + "/idioms/wait-signal", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err929];
+                vErrors = [err928];
               } else {
-                vErrors.push(err929);
+                vErrors.push(err928);
               }
               errors++;
             }
           }
-          if (data349["output-off"] !== void 0) {
-            let data357 = data349["output-off"];
+          if (data350["output-on"] !== void 0) {
+            let data357 = data350["output-on"];
             if (typeof data357 === "string") {
               if (func2(data357) > 120) {
-                const err930 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err929 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err929];
+                } else {
+                  vErrors.push(err929);
+                }
+                errors++;
+              }
+              if (func2(data357) < 1) {
+                const err930 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err930];
                 } else {
@@ -11202,30 +11202,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data357) < 1) {
-                const err931 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err931];
-                } else {
-                  vErrors.push(err931);
-                }
-                errors++;
-              }
             } else {
-              const err932 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err931 = { instancePath: instancePath + "/idioms/output-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err932];
+                vErrors = [err931];
               } else {
-                vErrors.push(err932);
+                vErrors.push(err931);
               }
               errors++;
             }
           }
-          if (data349.release !== void 0) {
-            let data358 = data349.release;
+          if (data350["output-off"] !== void 0) {
+            let data358 = data350["output-off"];
             if (typeof data358 === "string") {
               if (func2(data358) > 120) {
-                const err933 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err932 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err932];
+                } else {
+                  vErrors.push(err932);
+                }
+                errors++;
+              }
+              if (func2(data358) < 1) {
+                const err933 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err933];
                 } else {
@@ -11233,30 +11233,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data358) < 1) {
-                const err934 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err934];
-                } else {
-                  vErrors.push(err934);
-                }
-                errors++;
-              }
             } else {
-              const err935 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err934 = { instancePath: instancePath + "/idioms/output-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err935];
+                vErrors = [err934];
               } else {
-                vErrors.push(err935);
+                vErrors.push(err934);
               }
               errors++;
             }
           }
-          if (data349.clamp !== void 0) {
-            let data359 = data349.clamp;
+          if (data350.release !== void 0) {
+            let data359 = data350.release;
             if (typeof data359 === "string") {
               if (func2(data359) > 120) {
-                const err936 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err935 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err935];
+                } else {
+                  vErrors.push(err935);
+                }
+                errors++;
+              }
+              if (func2(data359) < 1) {
+                const err936 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err936];
                 } else {
@@ -11264,30 +11264,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data359) < 1) {
-                const err937 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err937];
-                } else {
-                  vErrors.push(err937);
-                }
-                errors++;
-              }
             } else {
-              const err938 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err937 = { instancePath: instancePath + "/idioms/release", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err938];
+                vErrors = [err937];
               } else {
-                vErrors.push(err938);
+                vErrors.push(err937);
               }
               errors++;
             }
           }
-          if (data349["taper-air-on"] !== void 0) {
-            let data360 = data349["taper-air-on"];
+          if (data350.clamp !== void 0) {
+            let data360 = data350.clamp;
             if (typeof data360 === "string") {
               if (func2(data360) > 120) {
-                const err939 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err938 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err938];
+                } else {
+                  vErrors.push(err938);
+                }
+                errors++;
+              }
+              if (func2(data360) < 1) {
+                const err939 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err939];
                 } else {
@@ -11295,30 +11295,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data360) < 1) {
-                const err940 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err940];
-                } else {
-                  vErrors.push(err940);
-                }
-                errors++;
-              }
             } else {
-              const err941 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err940 = { instancePath: instancePath + "/idioms/clamp", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err941];
+                vErrors = [err940];
               } else {
-                vErrors.push(err941);
+                vErrors.push(err940);
               }
               errors++;
             }
           }
-          if (data349["taper-air-off"] !== void 0) {
-            let data361 = data349["taper-air-off"];
+          if (data350["taper-air-on"] !== void 0) {
+            let data361 = data350["taper-air-on"];
             if (typeof data361 === "string") {
               if (func2(data361) > 120) {
-                const err942 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err941 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err941];
+                } else {
+                  vErrors.push(err941);
+                }
+                errors++;
+              }
+              if (func2(data361) < 1) {
+                const err942 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err942];
                 } else {
@@ -11326,30 +11326,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data361) < 1) {
-                const err943 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err943];
-                } else {
-                  vErrors.push(err943);
-                }
-                errors++;
-              }
             } else {
-              const err944 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err943 = { instancePath: instancePath + "/idioms/taper-air-on", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err944];
+                vErrors = [err943];
               } else {
-                vErrors.push(err944);
+                vErrors.push(err943);
               }
               errors++;
             }
           }
-          if (data349["cover-open"] !== void 0) {
-            let data362 = data349["cover-open"];
+          if (data350["taper-air-off"] !== void 0) {
+            let data362 = data350["taper-air-off"];
             if (typeof data362 === "string") {
               if (func2(data362) > 120) {
-                const err945 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err944 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err944];
+                } else {
+                  vErrors.push(err944);
+                }
+                errors++;
+              }
+              if (func2(data362) < 1) {
+                const err945 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err945];
                 } else {
@@ -11357,30 +11357,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data362) < 1) {
-                const err946 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err946];
-                } else {
-                  vErrors.push(err946);
-                }
-                errors++;
-              }
             } else {
-              const err947 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err946 = { instancePath: instancePath + "/idioms/taper-air-off", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err947];
+                vErrors = [err946];
               } else {
-                vErrors.push(err947);
+                vErrors.push(err946);
               }
               errors++;
             }
           }
-          if (data349["cover-close"] !== void 0) {
-            let data363 = data349["cover-close"];
+          if (data350["cover-open"] !== void 0) {
+            let data363 = data350["cover-open"];
             if (typeof data363 === "string") {
               if (func2(data363) > 120) {
-                const err948 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err947 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err947];
+                } else {
+                  vErrors.push(err947);
+                }
+                errors++;
+              }
+              if (func2(data363) < 1) {
+                const err948 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err948];
                 } else {
@@ -11388,30 +11388,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data363) < 1) {
-                const err949 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err949];
-                } else {
-                  vErrors.push(err949);
-                }
-                errors++;
-              }
             } else {
-              const err950 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err949 = { instancePath: instancePath + "/idioms/cover-open", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err950];
+                vErrors = [err949];
               } else {
-                vErrors.push(err950);
+                vErrors.push(err949);
               }
               errors++;
             }
           }
-          if (data349["hood-up"] !== void 0) {
-            let data364 = data349["hood-up"];
+          if (data350["cover-close"] !== void 0) {
+            let data364 = data350["cover-close"];
             if (typeof data364 === "string") {
               if (func2(data364) > 120) {
-                const err951 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err950 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err950];
+                } else {
+                  vErrors.push(err950);
+                }
+                errors++;
+              }
+              if (func2(data364) < 1) {
+                const err951 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err951];
                 } else {
@@ -11419,30 +11419,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data364) < 1) {
-                const err952 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err952];
-                } else {
-                  vErrors.push(err952);
-                }
-                errors++;
-              }
             } else {
-              const err953 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err952 = { instancePath: instancePath + "/idioms/cover-close", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err953];
+                vErrors = [err952];
               } else {
-                vErrors.push(err953);
+                vErrors.push(err952);
               }
               errors++;
             }
           }
-          if (data349["hood-down"] !== void 0) {
-            let data365 = data349["hood-down"];
+          if (data350["hood-up"] !== void 0) {
+            let data365 = data350["hood-up"];
             if (typeof data365 === "string") {
               if (func2(data365) > 120) {
-                const err954 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err953 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err953];
+                } else {
+                  vErrors.push(err953);
+                }
+                errors++;
+              }
+              if (func2(data365) < 1) {
+                const err954 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err954];
                 } else {
@@ -11450,30 +11450,30 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data365) < 1) {
-                const err955 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err955];
-                } else {
-                  vErrors.push(err955);
-                }
-                errors++;
-              }
             } else {
-              const err956 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err955 = { instancePath: instancePath + "/idioms/hood-up", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err956];
+                vErrors = [err955];
               } else {
-                vErrors.push(err956);
+                vErrors.push(err955);
               }
               errors++;
             }
           }
-          if (data349.measure !== void 0) {
-            let data366 = data349.measure;
+          if (data350["hood-down"] !== void 0) {
+            let data366 = data350["hood-down"];
             if (typeof data366 === "string") {
               if (func2(data366) > 120) {
-                const err957 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                const err956 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err956];
+                } else {
+                  vErrors.push(err956);
+                }
+                errors++;
+              }
+              if (func2(data366) < 1) {
+                const err957 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                 if (vErrors === null) {
                   vErrors = [err957];
                 } else {
@@ -11481,41 +11481,39 @@ var compiled = (() => {
                 }
                 errors++;
               }
-              if (func2(data366) < 1) {
-                const err958 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
-                if (vErrors === null) {
-                  vErrors = [err958];
-                } else {
-                  vErrors.push(err958);
-                }
-                errors++;
-              }
             } else {
-              const err959 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err958 = { instancePath: instancePath + "/idioms/hood-down", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
-                vErrors = [err959];
+                vErrors = [err958];
               } else {
-                vErrors.push(err959);
+                vErrors.push(err958);
               }
               errors++;
             }
           }
-        } else {
-          const err960 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err960];
-          } else {
-            vErrors.push(err960);
-          }
-          errors++;
-        }
-      }
-      if (data.machine !== void 0) {
-        let data367 = data.machine;
-        if (data367 && typeof data367 == "object" && !Array.isArray(data367)) {
-          for (const key53 in data367) {
-            if (!func1.call(schema31.properties.machine.properties, key53)) {
-              const err961 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+          if (data350.measure !== void 0) {
+            let data367 = data350.measure;
+            if (typeof data367 === "string") {
+              if (func2(data367) > 120) {
+                const err959 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/maxLength", keyword: "maxLength", params: { limit: 120 }, message: "must NOT have more than 120 characters" };
+                if (vErrors === null) {
+                  vErrors = [err959];
+                } else {
+                  vErrors.push(err959);
+                }
+                errors++;
+              }
+              if (func2(data367) < 1) {
+                const err960 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                if (vErrors === null) {
+                  vErrors = [err960];
+                } else {
+                  vErrors.push(err960);
+                }
+                errors++;
+              }
+            } else {
+              const err961 = { instancePath: instancePath + "/idioms/measure", schemaPath: "#/$defs/template/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err961];
               } else {
@@ -11524,81 +11522,83 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data367.travel !== void 0) {
-            let data368 = data367.travel;
-            if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
-              for (const key54 in data368) {
+        } else {
+          const err962 = { instancePath: instancePath + "/idioms", schemaPath: "#/properties/idioms/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err962];
+          } else {
+            vErrors.push(err962);
+          }
+          errors++;
+        }
+      }
+      if (data.machine !== void 0) {
+        let data368 = data.machine;
+        if (data368 && typeof data368 == "object" && !Array.isArray(data368)) {
+          for (const key53 in data368) {
+            if (!func1.call(schema31.properties.machine.properties, key53)) {
+              const err963 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key53 }, message: "must NOT have additional properties" };
+              if (vErrors === null) {
+                vErrors = [err963];
+              } else {
+                vErrors.push(err963);
+              }
+              errors++;
+            }
+          }
+          if (data368.travel !== void 0) {
+            let data369 = data368.travel;
+            if (data369 && typeof data369 == "object" && !Array.isArray(data369)) {
+              for (const key54 in data369) {
                 if (!(key54 === "x" || key54 === "y" || key54 === "z" || key54 === "a" || key54 === "b" || key54 === "c")) {
-                  const err962 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
+                  const err964 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key54 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err962];
+                    vErrors = [err964];
                   } else {
-                    vErrors.push(err962);
+                    vErrors.push(err964);
                   }
                   errors++;
                 }
               }
-              if (data368.x !== void 0) {
-                let data369 = data368.x;
-                if (Array.isArray(data369)) {
-                  if (data369.length > 2) {
-                    const err963 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.x !== void 0) {
+                let data370 = data369.x;
+                if (Array.isArray(data370)) {
+                  if (data370.length > 2) {
+                    const err965 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err963];
+                      vErrors = [err965];
                     } else {
-                      vErrors.push(err963);
+                      vErrors.push(err965);
                     }
                     errors++;
                   }
-                  if (data369.length < 2) {
-                    const err964 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data370.length < 2) {
+                    const err966 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err964];
+                      vErrors = [err966];
                     } else {
-                      vErrors.push(err964);
+                      vErrors.push(err966);
                     }
                     errors++;
                   }
-                  const len7 = data369.length;
+                  const len7 = data370.length;
                   for (let i9 = 0; i9 < len7; i9++) {
-                    let data370 = data369[i9];
-                    const _errs1140 = errors;
-                    let valid299 = false;
-                    const _errs1141 = errors;
-                    if (typeof data370 == "number" && isFinite(data370)) {
-                      if (data370 > 1e6 || isNaN(data370)) {
-                        const err965 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err965];
-                        } else {
-                          vErrors.push(err965);
-                        }
-                        errors++;
-                      }
-                      if (data370 < -1e6 || isNaN(data370)) {
-                        const err966 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err966];
-                        } else {
-                          vErrors.push(err966);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err967 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err967];
-                      } else {
-                        vErrors.push(err967);
-                      }
-                      errors++;
-                    }
-                    var _valid39 = _errs1141 === errors;
-                    valid299 = valid299 || _valid39;
+                    let data371 = data370[i9];
                     const _errs1143 = errors;
-                    if (typeof data370 === "string") {
-                      if (!pattern25.test(data370)) {
-                        const err968 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid300 = false;
+                    const _errs1144 = errors;
+                    if (typeof data371 == "number" && isFinite(data371)) {
+                      if (data371 > 1e6 || isNaN(data371)) {
+                        const err967 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err967];
+                        } else {
+                          vErrors.push(err967);
+                        }
+                        errors++;
+                      }
+                      if (data371 < -1e6 || isNaN(data371)) {
+                        const err968 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err968];
                         } else {
@@ -11607,7 +11607,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err969 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err969 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err969];
                       } else {
@@ -11615,21 +11615,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid39 = _errs1143 === errors;
-                    valid299 = valid299 || _valid39;
-                    if (!valid299) {
-                      const err970 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid39 = _errs1144 === errors;
+                    valid300 = valid300 || _valid39;
+                    const _errs1146 = errors;
+                    if (typeof data371 === "string") {
+                      if (!pattern25.test(data371)) {
+                        const err970 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err970];
+                        } else {
+                          vErrors.push(err970);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err971 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err970];
+                        vErrors = [err971];
                       } else {
-                        vErrors.push(err970);
+                        vErrors.push(err971);
+                      }
+                      errors++;
+                    }
+                    var _valid39 = _errs1146 === errors;
+                    valid300 = valid300 || _valid39;
+                    if (!valid300) {
+                      const err972 = { instancePath: instancePath + "/machine/travel/x/" + i9, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err972];
+                      } else {
+                        vErrors.push(err972);
                       }
                       errors++;
                     } else {
-                      errors = _errs1140;
+                      errors = _errs1143;
                       if (vErrors !== null) {
-                        if (_errs1140) {
-                          vErrors.length = _errs1140;
+                        if (_errs1143) {
+                          vErrors.length = _errs1143;
                         } else {
                           vErrors = null;
                         }
@@ -11637,76 +11659,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err971 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err973 = { instancePath: instancePath + "/machine/travel/x", schemaPath: "#/properties/machine/properties/travel/properties/x/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err971];
+                    vErrors = [err973];
                   } else {
-                    vErrors.push(err971);
+                    vErrors.push(err973);
                   }
                   errors++;
                 }
               }
-              if (data368.y !== void 0) {
-                let data371 = data368.y;
-                if (Array.isArray(data371)) {
-                  if (data371.length > 2) {
-                    const err972 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.y !== void 0) {
+                let data372 = data369.y;
+                if (Array.isArray(data372)) {
+                  if (data372.length > 2) {
+                    const err974 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err972];
+                      vErrors = [err974];
                     } else {
-                      vErrors.push(err972);
+                      vErrors.push(err974);
                     }
                     errors++;
                   }
-                  if (data371.length < 2) {
-                    const err973 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data372.length < 2) {
+                    const err975 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err973];
+                      vErrors = [err975];
                     } else {
-                      vErrors.push(err973);
+                      vErrors.push(err975);
                     }
                     errors++;
                   }
-                  const len8 = data371.length;
+                  const len8 = data372.length;
                   for (let i10 = 0; i10 < len8; i10++) {
-                    let data372 = data371[i10];
-                    const _errs1149 = errors;
-                    let valid303 = false;
-                    const _errs1150 = errors;
-                    if (typeof data372 == "number" && isFinite(data372)) {
-                      if (data372 > 1e6 || isNaN(data372)) {
-                        const err974 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err974];
-                        } else {
-                          vErrors.push(err974);
-                        }
-                        errors++;
-                      }
-                      if (data372 < -1e6 || isNaN(data372)) {
-                        const err975 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err975];
-                        } else {
-                          vErrors.push(err975);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err976 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err976];
-                      } else {
-                        vErrors.push(err976);
-                      }
-                      errors++;
-                    }
-                    var _valid40 = _errs1150 === errors;
-                    valid303 = valid303 || _valid40;
+                    let data373 = data372[i10];
                     const _errs1152 = errors;
-                    if (typeof data372 === "string") {
-                      if (!pattern25.test(data372)) {
-                        const err977 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid304 = false;
+                    const _errs1153 = errors;
+                    if (typeof data373 == "number" && isFinite(data373)) {
+                      if (data373 > 1e6 || isNaN(data373)) {
+                        const err976 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err976];
+                        } else {
+                          vErrors.push(err976);
+                        }
+                        errors++;
+                      }
+                      if (data373 < -1e6 || isNaN(data373)) {
+                        const err977 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err977];
                         } else {
@@ -11715,7 +11715,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err978 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err978 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err978];
                       } else {
@@ -11723,21 +11723,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid40 = _errs1152 === errors;
-                    valid303 = valid303 || _valid40;
-                    if (!valid303) {
-                      const err979 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid40 = _errs1153 === errors;
+                    valid304 = valid304 || _valid40;
+                    const _errs1155 = errors;
+                    if (typeof data373 === "string") {
+                      if (!pattern25.test(data373)) {
+                        const err979 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err979];
+                        } else {
+                          vErrors.push(err979);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err980 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err979];
+                        vErrors = [err980];
                       } else {
-                        vErrors.push(err979);
+                        vErrors.push(err980);
+                      }
+                      errors++;
+                    }
+                    var _valid40 = _errs1155 === errors;
+                    valid304 = valid304 || _valid40;
+                    if (!valid304) {
+                      const err981 = { instancePath: instancePath + "/machine/travel/y/" + i10, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err981];
+                      } else {
+                        vErrors.push(err981);
                       }
                       errors++;
                     } else {
-                      errors = _errs1149;
+                      errors = _errs1152;
                       if (vErrors !== null) {
-                        if (_errs1149) {
-                          vErrors.length = _errs1149;
+                        if (_errs1152) {
+                          vErrors.length = _errs1152;
                         } else {
                           vErrors = null;
                         }
@@ -11745,76 +11767,54 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err980 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err982 = { instancePath: instancePath + "/machine/travel/y", schemaPath: "#/properties/machine/properties/travel/properties/y/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err980];
+                    vErrors = [err982];
                   } else {
-                    vErrors.push(err980);
+                    vErrors.push(err982);
                   }
                   errors++;
                 }
               }
-              if (data368.z !== void 0) {
-                let data373 = data368.z;
-                if (Array.isArray(data373)) {
-                  if (data373.length > 2) {
-                    const err981 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.z !== void 0) {
+                let data374 = data369.z;
+                if (Array.isArray(data374)) {
+                  if (data374.length > 2) {
+                    const err983 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err981];
+                      vErrors = [err983];
                     } else {
-                      vErrors.push(err981);
+                      vErrors.push(err983);
                     }
                     errors++;
                   }
-                  if (data373.length < 2) {
-                    const err982 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data374.length < 2) {
+                    const err984 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err982];
+                      vErrors = [err984];
                     } else {
-                      vErrors.push(err982);
+                      vErrors.push(err984);
                     }
                     errors++;
                   }
-                  const len9 = data373.length;
+                  const len9 = data374.length;
                   for (let i11 = 0; i11 < len9; i11++) {
-                    let data374 = data373[i11];
-                    const _errs1158 = errors;
-                    let valid307 = false;
-                    const _errs1159 = errors;
-                    if (typeof data374 == "number" && isFinite(data374)) {
-                      if (data374 > 1e6 || isNaN(data374)) {
-                        const err983 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err983];
-                        } else {
-                          vErrors.push(err983);
-                        }
-                        errors++;
-                      }
-                      if (data374 < -1e6 || isNaN(data374)) {
-                        const err984 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err984];
-                        } else {
-                          vErrors.push(err984);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err985 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err985];
-                      } else {
-                        vErrors.push(err985);
-                      }
-                      errors++;
-                    }
-                    var _valid41 = _errs1159 === errors;
-                    valid307 = valid307 || _valid41;
+                    let data375 = data374[i11];
                     const _errs1161 = errors;
-                    if (typeof data374 === "string") {
-                      if (!pattern25.test(data374)) {
-                        const err986 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid308 = false;
+                    const _errs1162 = errors;
+                    if (typeof data375 == "number" && isFinite(data375)) {
+                      if (data375 > 1e6 || isNaN(data375)) {
+                        const err985 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err985];
+                        } else {
+                          vErrors.push(err985);
+                        }
+                        errors++;
+                      }
+                      if (data375 < -1e6 || isNaN(data375)) {
+                        const err986 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err986];
                         } else {
@@ -11823,7 +11823,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err987 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err987 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err987];
                       } else {
@@ -11831,21 +11831,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid41 = _errs1161 === errors;
-                    valid307 = valid307 || _valid41;
-                    if (!valid307) {
-                      const err988 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid41 = _errs1162 === errors;
+                    valid308 = valid308 || _valid41;
+                    const _errs1164 = errors;
+                    if (typeof data375 === "string") {
+                      if (!pattern25.test(data375)) {
+                        const err988 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err988];
+                        } else {
+                          vErrors.push(err988);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err989 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err988];
+                        vErrors = [err989];
                       } else {
-                        vErrors.push(err988);
+                        vErrors.push(err989);
+                      }
+                      errors++;
+                    }
+                    var _valid41 = _errs1164 === errors;
+                    valid308 = valid308 || _valid41;
+                    if (!valid308) {
+                      const err990 = { instancePath: instancePath + "/machine/travel/z/" + i11, schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err990];
+                      } else {
+                        vErrors.push(err990);
                       }
                       errors++;
                     } else {
-                      errors = _errs1158;
+                      errors = _errs1161;
                       if (vErrors !== null) {
-                        if (_errs1158) {
-                          vErrors.length = _errs1158;
+                        if (_errs1161) {
+                          vErrors.length = _errs1161;
                         } else {
                           vErrors = null;
                         }
@@ -11853,220 +11875,196 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err989 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err991 = { instancePath: instancePath + "/machine/travel/z", schemaPath: "#/properties/machine/properties/travel/properties/z/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err989];
+                    vErrors = [err991];
                   } else {
-                    vErrors.push(err989);
+                    vErrors.push(err991);
                   }
                   errors++;
                 }
               }
-              if (data368.a !== void 0) {
-                let data375 = data368.a;
-                if (Array.isArray(data375)) {
-                  if (data375.length > 2) {
-                    const err990 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.a !== void 0) {
+                let data376 = data369.a;
+                if (Array.isArray(data376)) {
+                  if (data376.length > 2) {
+                    const err992 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err990];
+                      vErrors = [err992];
                     } else {
-                      vErrors.push(err990);
+                      vErrors.push(err992);
                     }
                     errors++;
                   }
-                  if (data375.length < 2) {
-                    const err991 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data376.length < 2) {
+                    const err993 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err991];
+                      vErrors = [err993];
                     } else {
-                      vErrors.push(err991);
+                      vErrors.push(err993);
                     }
                     errors++;
                   }
-                  const len10 = data375.length;
+                  const len10 = data376.length;
                   for (let i12 = 0; i12 < len10; i12++) {
-                    let data376 = data375[i12];
-                    if (typeof data376 == "number" && isFinite(data376)) {
-                      if (data376 > 36e6 || isNaN(data376)) {
-                        const err992 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data377 = data376[i12];
+                    if (typeof data377 == "number" && isFinite(data377)) {
+                      if (data377 > 36e6 || isNaN(data377)) {
+                        const err994 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err992];
+                          vErrors = [err994];
                         } else {
-                          vErrors.push(err992);
+                          vErrors.push(err994);
                         }
                         errors++;
                       }
-                      if (data376 < -36e6 || isNaN(data376)) {
-                        const err993 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data377 < -36e6 || isNaN(data377)) {
+                        const err995 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err993];
+                          vErrors = [err995];
                         } else {
-                          vErrors.push(err993);
+                          vErrors.push(err995);
                         }
                         errors++;
                       }
                     } else {
-                      const err994 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err996 = { instancePath: instancePath + "/machine/travel/a/" + i12, schemaPath: "#/properties/machine/properties/travel/properties/a/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err994];
+                        vErrors = [err996];
                       } else {
-                        vErrors.push(err994);
+                        vErrors.push(err996);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err995 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err997 = { instancePath: instancePath + "/machine/travel/a", schemaPath: "#/properties/machine/properties/travel/properties/a/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err995];
+                    vErrors = [err997];
                   } else {
-                    vErrors.push(err995);
+                    vErrors.push(err997);
                   }
                   errors++;
                 }
               }
-              if (data368.b !== void 0) {
-                let data377 = data368.b;
-                if (Array.isArray(data377)) {
-                  if (data377.length > 2) {
-                    const err996 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.b !== void 0) {
+                let data378 = data369.b;
+                if (Array.isArray(data378)) {
+                  if (data378.length > 2) {
+                    const err998 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err996];
+                      vErrors = [err998];
                     } else {
-                      vErrors.push(err996);
+                      vErrors.push(err998);
                     }
                     errors++;
                   }
-                  if (data377.length < 2) {
-                    const err997 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data378.length < 2) {
+                    const err999 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err997];
+                      vErrors = [err999];
                     } else {
-                      vErrors.push(err997);
+                      vErrors.push(err999);
                     }
                     errors++;
                   }
-                  const len11 = data377.length;
+                  const len11 = data378.length;
                   for (let i13 = 0; i13 < len11; i13++) {
-                    let data378 = data377[i13];
-                    if (typeof data378 == "number" && isFinite(data378)) {
-                      if (data378 > 36e6 || isNaN(data378)) {
-                        const err998 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data379 = data378[i13];
+                    if (typeof data379 == "number" && isFinite(data379)) {
+                      if (data379 > 36e6 || isNaN(data379)) {
+                        const err1000 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err998];
+                          vErrors = [err1000];
                         } else {
-                          vErrors.push(err998);
+                          vErrors.push(err1000);
                         }
                         errors++;
                       }
-                      if (data378 < -36e6 || isNaN(data378)) {
-                        const err999 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data379 < -36e6 || isNaN(data379)) {
+                        const err1001 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err999];
+                          vErrors = [err1001];
                         } else {
-                          vErrors.push(err999);
+                          vErrors.push(err1001);
                         }
                         errors++;
                       }
                     } else {
-                      const err1000 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err1002 = { instancePath: instancePath + "/machine/travel/b/" + i13, schemaPath: "#/properties/machine/properties/travel/properties/b/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err1000];
+                        vErrors = [err1002];
                       } else {
-                        vErrors.push(err1000);
+                        vErrors.push(err1002);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err1001 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err1003 = { instancePath: instancePath + "/machine/travel/b", schemaPath: "#/properties/machine/properties/travel/properties/b/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
-                    vErrors = [err1001];
+                    vErrors = [err1003];
                   } else {
-                    vErrors.push(err1001);
+                    vErrors.push(err1003);
                   }
                   errors++;
                 }
               }
-              if (data368.c !== void 0) {
-                let data379 = data368.c;
-                if (Array.isArray(data379)) {
-                  if (data379.length > 2) {
-                    const err1002 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+              if (data369.c !== void 0) {
+                let data380 = data369.c;
+                if (Array.isArray(data380)) {
+                  if (data380.length > 2) {
+                    const err1004 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err1002];
+                      vErrors = [err1004];
                     } else {
-                      vErrors.push(err1002);
+                      vErrors.push(err1004);
                     }
                     errors++;
                   }
-                  if (data379.length < 2) {
-                    const err1003 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (data380.length < 2) {
+                    const err1005 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
                     if (vErrors === null) {
-                      vErrors = [err1003];
+                      vErrors = [err1005];
                     } else {
-                      vErrors.push(err1003);
+                      vErrors.push(err1005);
                     }
                     errors++;
                   }
-                  const len12 = data379.length;
+                  const len12 = data380.length;
                   for (let i14 = 0; i14 < len12; i14++) {
-                    let data380 = data379[i14];
-                    if (typeof data380 == "number" && isFinite(data380)) {
-                      if (data380 > 36e6 || isNaN(data380)) {
-                        const err1004 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
+                    let data381 = data380[i14];
+                    if (typeof data381 == "number" && isFinite(data381)) {
+                      if (data381 > 36e6 || isNaN(data381)) {
+                        const err1006 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/maximum", keyword: "maximum", params: { comparison: "<=", limit: 36e6 }, message: "must be <= 36000000" };
                         if (vErrors === null) {
-                          vErrors = [err1004];
+                          vErrors = [err1006];
                         } else {
-                          vErrors.push(err1004);
+                          vErrors.push(err1006);
                         }
                         errors++;
                       }
-                      if (data380 < -36e6 || isNaN(data380)) {
-                        const err1005 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
+                      if (data381 < -36e6 || isNaN(data381)) {
+                        const err1007 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/minimum", keyword: "minimum", params: { comparison: ">=", limit: -36e6 }, message: "must be >= -36000000" };
                         if (vErrors === null) {
-                          vErrors = [err1005];
+                          vErrors = [err1007];
                         } else {
-                          vErrors.push(err1005);
+                          vErrors.push(err1007);
                         }
                         errors++;
                       }
                     } else {
-                      const err1006 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                      const err1008 = { instancePath: instancePath + "/machine/travel/c/" + i14, schemaPath: "#/properties/machine/properties/travel/properties/c/items/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
-                        vErrors = [err1006];
+                        vErrors = [err1008];
                       } else {
-                        vErrors.push(err1006);
+                        vErrors.push(err1008);
                       }
                       errors++;
                     }
                   }
                 } else {
-                  const err1007 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                  if (vErrors === null) {
-                    vErrors = [err1007];
-                  } else {
-                    vErrors.push(err1007);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1008 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1008];
-              } else {
-                vErrors.push(err1008);
-              }
-              errors++;
-            }
-          }
-          if (data367.spindle !== void 0) {
-            let data381 = data367.spindle;
-            if (data381 && typeof data381 == "object" && !Array.isArray(data381)) {
-              for (const key55 in data381) {
-                if (!(key55 === "min-rpm" || key55 === "max-rpm" || key55 === "spin-up" || key55 === "spin-down" || key55 === "coast-down" || key55 === "orient")) {
-                  const err1009 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
+                  const err1009 = { instancePath: instancePath + "/machine/travel/c", schemaPath: "#/properties/machine/properties/travel/properties/c/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                   if (vErrors === null) {
                     vErrors = [err1009];
                   } else {
@@ -12075,42 +12073,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data381["min-rpm"] !== void 0) {
-                let data382 = data381["min-rpm"];
-                if (typeof data382 == "number" && isFinite(data382)) {
-                  if (data382 > 1e6 || isNaN(data382)) {
-                    const err1010 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1010];
-                    } else {
-                      vErrors.push(err1010);
-                    }
-                    errors++;
-                  }
-                  if (data382 < 0 || isNaN(data382)) {
-                    const err1011 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1011];
-                    } else {
-                      vErrors.push(err1011);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1012 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1010 = { instancePath: instancePath + "/machine/travel", schemaPath: "#/properties/machine/properties/travel/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1010];
+              } else {
+                vErrors.push(err1010);
+              }
+              errors++;
+            }
+          }
+          if (data368.spindle !== void 0) {
+            let data382 = data368.spindle;
+            if (data382 && typeof data382 == "object" && !Array.isArray(data382)) {
+              for (const key55 in data382) {
+                if (!(key55 === "min-rpm" || key55 === "max-rpm" || key55 === "spin-up" || key55 === "spin-down" || key55 === "coast-down" || key55 === "orient")) {
+                  const err1011 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key55 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1012];
+                    vErrors = [err1011];
                   } else {
-                    vErrors.push(err1012);
+                    vErrors.push(err1011);
                   }
                   errors++;
                 }
               }
-              if (data381["max-rpm"] !== void 0) {
-                let data383 = data381["max-rpm"];
+              if (data382["min-rpm"] !== void 0) {
+                let data383 = data382["min-rpm"];
                 if (typeof data383 == "number" && isFinite(data383)) {
                   if (data383 > 1e6 || isNaN(data383)) {
-                    const err1013 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    const err1012 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1012];
+                    } else {
+                      vErrors.push(err1012);
+                    }
+                    errors++;
+                  }
+                  if (data383 < 0 || isNaN(data383)) {
+                    const err1013 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1013];
                     } else {
@@ -12118,30 +12118,30 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  if (data383 <= 0 || isNaN(data383)) {
-                    const err1014 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1014];
-                    } else {
-                      vErrors.push(err1014);
-                    }
-                    errors++;
-                  }
                 } else {
-                  const err1015 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  const err1014 = { instancePath: instancePath + "/machine/spindle/min-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/min-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
-                    vErrors = [err1015];
+                    vErrors = [err1014];
                   } else {
-                    vErrors.push(err1015);
+                    vErrors.push(err1014);
                   }
                   errors++;
                 }
               }
-              if (data381["spin-up"] !== void 0) {
-                let data384 = data381["spin-up"];
-                if (typeof data384 === "string") {
-                  if (!pattern96.test(data384)) {
-                    const err1016 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+              if (data382["max-rpm"] !== void 0) {
+                let data384 = data382["max-rpm"];
+                if (typeof data384 == "number" && isFinite(data384)) {
+                  if (data384 > 1e6 || isNaN(data384)) {
+                    const err1015 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1015];
+                    } else {
+                      vErrors.push(err1015);
+                    }
+                    errors++;
+                  }
+                  if (data384 <= 0 || isNaN(data384)) {
+                    const err1016 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1016];
                     } else {
@@ -12150,7 +12150,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1017 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1017 = { instancePath: instancePath + "/machine/spindle/max-rpm", schemaPath: "#/properties/machine/properties/spindle/properties/max-rpm/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1017];
                   } else {
@@ -12159,11 +12159,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data381["spin-down"] !== void 0) {
-                let data385 = data381["spin-down"];
+              if (data382["spin-up"] !== void 0) {
+                let data385 = data382["spin-up"];
                 if (typeof data385 === "string") {
-                  if (!pattern96.test(data385)) {
-                    const err1018 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (!pattern97.test(data385)) {
+                    const err1018 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err1018];
                     } else {
@@ -12172,7 +12172,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1019 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1019 = { instancePath: instancePath + "/machine/spindle/spin-up", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1019];
                   } else {
@@ -12181,11 +12181,11 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data381["coast-down"] !== void 0) {
-                let data386 = data381["coast-down"];
+              if (data382["spin-down"] !== void 0) {
+                let data386 = data382["spin-down"];
                 if (typeof data386 === "string") {
-                  if (!pattern96.test(data386)) {
-                    const err1020 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                  if (!pattern97.test(data386)) {
+                    const err1020 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
                     if (vErrors === null) {
                       vErrors = [err1020];
                     } else {
@@ -12194,7 +12194,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1021 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1021 = { instancePath: instancePath + "/machine/spindle/spin-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1021];
                   } else {
@@ -12203,19 +12203,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data381.orient !== void 0) {
-                let data387 = data381.orient;
-                if (typeof data387 !== "string") {
-                  const err1022 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1022];
-                  } else {
-                    vErrors.push(err1022);
+              if (data382["coast-down"] !== void 0) {
+                let data387 = data382["coast-down"];
+                if (typeof data387 === "string") {
+                  if (!pattern97.test(data387)) {
+                    const err1022 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1022];
+                    } else {
+                      vErrors.push(err1022);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data387 === "yes" || data387 === "no")) {
-                  const err1023 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err1023 = { instancePath: instancePath + "/machine/spindle/coast-down", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1023];
                   } else {
@@ -12224,22 +12225,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1024 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1024];
-              } else {
-                vErrors.push(err1024);
-              }
-              errors++;
-            }
-          }
-          if (data367.signals !== void 0) {
-            let data388 = data367.signals;
-            if (data388 && typeof data388 == "object" && !Array.isArray(data388)) {
-              for (const key56 in data388) {
-                if (!(key56 === "at-speed" || key56 === "stopped" || key56 === "released" || key56 === "clamped" || key56 === "tool-present" || key56 === "air" || key56 === "hold-down")) {
-                  const err1025 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
+              if (data382.orient !== void 0) {
+                let data388 = data382.orient;
+                if (typeof data388 !== "string") {
+                  const err1024 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1024];
+                  } else {
+                    vErrors.push(err1024);
+                  }
+                  errors++;
+                }
+                if (!(data388 === "yes" || data388 === "no")) {
+                  const err1025 = { instancePath: instancePath + "/machine/spindle/orient", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1025];
                   } else {
@@ -12248,434 +12246,458 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data388["at-speed"] !== void 0) {
-                let data389 = data388["at-speed"];
-                const _errs1198 = errors;
-                let valid320 = false;
-                const _errs1199 = errors;
-                if (!(typeof data389 == "number" && (!(data389 % 1) && !isNaN(data389)) && isFinite(data389))) {
-                  const err1026 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+            } else {
+              const err1026 = { instancePath: instancePath + "/machine/spindle", schemaPath: "#/properties/machine/properties/spindle/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1026];
+              } else {
+                vErrors.push(err1026);
+              }
+              errors++;
+            }
+          }
+          if (data368.signals !== void 0) {
+            let data389 = data368.signals;
+            if (data389 && typeof data389 == "object" && !Array.isArray(data389)) {
+              for (const key56 in data389) {
+                if (!(key56 === "at-speed" || key56 === "stopped" || key56 === "released" || key56 === "clamped" || key56 === "tool-present" || key56 === "air" || key56 === "hold-down")) {
+                  const err1027 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key56 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1026];
+                    vErrors = [err1027];
                   } else {
-                    vErrors.push(err1026);
+                    vErrors.push(err1027);
                   }
                   errors++;
-                }
-                if (typeof data389 == "number" && isFinite(data389)) {
-                  if (data389 > 9999 || isNaN(data389)) {
-                    const err1027 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
-                    if (vErrors === null) {
-                      vErrors = [err1027];
-                    } else {
-                      vErrors.push(err1027);
-                    }
-                    errors++;
-                  }
-                  if (data389 < 0 || isNaN(data389)) {
-                    const err1028 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1028];
-                    } else {
-                      vErrors.push(err1028);
-                    }
-                    errors++;
-                  }
-                }
-                var _valid42 = _errs1199 === errors;
-                valid320 = valid320 || _valid42;
-                const _errs1201 = errors;
-                if (!validate21(data389, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data388, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
-                  errors = vErrors.length;
-                }
-                var _valid42 = _errs1201 === errors;
-                valid320 = valid320 || _valid42;
-                if (!valid320) {
-                  const err1029 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1029];
-                  } else {
-                    vErrors.push(err1029);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1198;
-                  if (vErrors !== null) {
-                    if (_errs1198) {
-                      vErrors.length = _errs1198;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
                 }
               }
-              if (data388.stopped !== void 0) {
-                let data390 = data388.stopped;
-                const _errs1203 = errors;
+              if (data389["at-speed"] !== void 0) {
+                let data390 = data389["at-speed"];
+                const _errs1201 = errors;
                 let valid321 = false;
-                const _errs1204 = errors;
+                const _errs1202 = errors;
                 if (!(typeof data390 == "number" && (!(data390 % 1) && !isNaN(data390)) && isFinite(data390))) {
-                  const err1030 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1028 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1030];
+                    vErrors = [err1028];
                   } else {
-                    vErrors.push(err1030);
+                    vErrors.push(err1028);
                   }
                   errors++;
                 }
                 if (typeof data390 == "number" && isFinite(data390)) {
                   if (data390 > 9999 || isNaN(data390)) {
-                    const err1031 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1029 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1031];
+                      vErrors = [err1029];
                     } else {
-                      vErrors.push(err1031);
+                      vErrors.push(err1029);
                     }
                     errors++;
                   }
                   if (data390 < 0 || isNaN(data390)) {
-                    const err1032 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1030 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1032];
+                      vErrors = [err1030];
                     } else {
-                      vErrors.push(err1032);
+                      vErrors.push(err1030);
                     }
                     errors++;
                   }
                 }
-                var _valid43 = _errs1204 === errors;
-                valid321 = valid321 || _valid43;
-                const _errs1206 = errors;
-                if (!validate21(data390, { instancePath: instancePath + "/machine/signals/stopped", parentData: data388, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+                var _valid42 = _errs1202 === errors;
+                valid321 = valid321 || _valid42;
+                const _errs1204 = errors;
+                if (!validate21(data390, { instancePath: instancePath + "/machine/signals/at-speed", parentData: data389, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid43 = _errs1206 === errors;
-                valid321 = valid321 || _valid43;
+                var _valid42 = _errs1204 === errors;
+                valid321 = valid321 || _valid42;
                 if (!valid321) {
-                  const err1033 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1031 = { instancePath: instancePath + "/machine/signals/at-speed", schemaPath: "#/properties/machine/properties/signals/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1033];
+                    vErrors = [err1031];
                   } else {
-                    vErrors.push(err1033);
+                    vErrors.push(err1031);
                   }
                   errors++;
                 } else {
-                  errors = _errs1203;
+                  errors = _errs1201;
                   if (vErrors !== null) {
-                    if (_errs1203) {
-                      vErrors.length = _errs1203;
+                    if (_errs1201) {
+                      vErrors.length = _errs1201;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data388.released !== void 0) {
-                let data391 = data388.released;
-                const _errs1208 = errors;
+              if (data389.stopped !== void 0) {
+                let data391 = data389.stopped;
+                const _errs1206 = errors;
                 let valid322 = false;
-                const _errs1209 = errors;
+                const _errs1207 = errors;
                 if (!(typeof data391 == "number" && (!(data391 % 1) && !isNaN(data391)) && isFinite(data391))) {
-                  const err1034 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1032 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1034];
+                    vErrors = [err1032];
                   } else {
-                    vErrors.push(err1034);
+                    vErrors.push(err1032);
                   }
                   errors++;
                 }
                 if (typeof data391 == "number" && isFinite(data391)) {
                   if (data391 > 9999 || isNaN(data391)) {
-                    const err1035 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1033 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1035];
+                      vErrors = [err1033];
                     } else {
-                      vErrors.push(err1035);
+                      vErrors.push(err1033);
                     }
                     errors++;
                   }
                   if (data391 < 0 || isNaN(data391)) {
-                    const err1036 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1034 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1036];
+                      vErrors = [err1034];
                     } else {
-                      vErrors.push(err1036);
+                      vErrors.push(err1034);
                     }
                     errors++;
                   }
                 }
-                var _valid44 = _errs1209 === errors;
-                valid322 = valid322 || _valid44;
-                const _errs1211 = errors;
-                if (!validate21(data391, { instancePath: instancePath + "/machine/signals/released", parentData: data388, parentDataProperty: "released", rootData, dynamicAnchors })) {
+                var _valid43 = _errs1207 === errors;
+                valid322 = valid322 || _valid43;
+                const _errs1209 = errors;
+                if (!validate21(data391, { instancePath: instancePath + "/machine/signals/stopped", parentData: data389, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid44 = _errs1211 === errors;
-                valid322 = valid322 || _valid44;
+                var _valid43 = _errs1209 === errors;
+                valid322 = valid322 || _valid43;
                 if (!valid322) {
-                  const err1037 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1035 = { instancePath: instancePath + "/machine/signals/stopped", schemaPath: "#/properties/machine/properties/signals/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1037];
+                    vErrors = [err1035];
                   } else {
-                    vErrors.push(err1037);
+                    vErrors.push(err1035);
                   }
                   errors++;
                 } else {
-                  errors = _errs1208;
+                  errors = _errs1206;
                   if (vErrors !== null) {
-                    if (_errs1208) {
-                      vErrors.length = _errs1208;
+                    if (_errs1206) {
+                      vErrors.length = _errs1206;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data388.clamped !== void 0) {
-                let data392 = data388.clamped;
-                const _errs1213 = errors;
+              if (data389.released !== void 0) {
+                let data392 = data389.released;
+                const _errs1211 = errors;
                 let valid323 = false;
-                const _errs1214 = errors;
+                const _errs1212 = errors;
                 if (!(typeof data392 == "number" && (!(data392 % 1) && !isNaN(data392)) && isFinite(data392))) {
-                  const err1038 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1036 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1038];
+                    vErrors = [err1036];
                   } else {
-                    vErrors.push(err1038);
+                    vErrors.push(err1036);
                   }
                   errors++;
                 }
                 if (typeof data392 == "number" && isFinite(data392)) {
                   if (data392 > 9999 || isNaN(data392)) {
-                    const err1039 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1037 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1039];
+                      vErrors = [err1037];
                     } else {
-                      vErrors.push(err1039);
+                      vErrors.push(err1037);
                     }
                     errors++;
                   }
                   if (data392 < 0 || isNaN(data392)) {
-                    const err1040 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1038 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1040];
+                      vErrors = [err1038];
                     } else {
-                      vErrors.push(err1040);
+                      vErrors.push(err1038);
                     }
                     errors++;
                   }
                 }
-                var _valid45 = _errs1214 === errors;
-                valid323 = valid323 || _valid45;
-                const _errs1216 = errors;
-                if (!validate21(data392, { instancePath: instancePath + "/machine/signals/clamped", parentData: data388, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+                var _valid44 = _errs1212 === errors;
+                valid323 = valid323 || _valid44;
+                const _errs1214 = errors;
+                if (!validate21(data392, { instancePath: instancePath + "/machine/signals/released", parentData: data389, parentDataProperty: "released", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid45 = _errs1216 === errors;
-                valid323 = valid323 || _valid45;
+                var _valid44 = _errs1214 === errors;
+                valid323 = valid323 || _valid44;
                 if (!valid323) {
-                  const err1041 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1039 = { instancePath: instancePath + "/machine/signals/released", schemaPath: "#/properties/machine/properties/signals/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1041];
+                    vErrors = [err1039];
                   } else {
-                    vErrors.push(err1041);
+                    vErrors.push(err1039);
                   }
                   errors++;
                 } else {
-                  errors = _errs1213;
+                  errors = _errs1211;
                   if (vErrors !== null) {
-                    if (_errs1213) {
-                      vErrors.length = _errs1213;
+                    if (_errs1211) {
+                      vErrors.length = _errs1211;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data388["tool-present"] !== void 0) {
-                let data393 = data388["tool-present"];
-                const _errs1218 = errors;
+              if (data389.clamped !== void 0) {
+                let data393 = data389.clamped;
+                const _errs1216 = errors;
                 let valid324 = false;
-                const _errs1219 = errors;
+                const _errs1217 = errors;
                 if (!(typeof data393 == "number" && (!(data393 % 1) && !isNaN(data393)) && isFinite(data393))) {
-                  const err1042 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1040 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1042];
+                    vErrors = [err1040];
                   } else {
-                    vErrors.push(err1042);
+                    vErrors.push(err1040);
                   }
                   errors++;
                 }
                 if (typeof data393 == "number" && isFinite(data393)) {
                   if (data393 > 9999 || isNaN(data393)) {
-                    const err1043 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1041 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1043];
+                      vErrors = [err1041];
                     } else {
-                      vErrors.push(err1043);
+                      vErrors.push(err1041);
                     }
                     errors++;
                   }
                   if (data393 < 0 || isNaN(data393)) {
-                    const err1044 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1042 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1044];
+                      vErrors = [err1042];
                     } else {
-                      vErrors.push(err1044);
+                      vErrors.push(err1042);
                     }
                     errors++;
                   }
                 }
-                var _valid46 = _errs1219 === errors;
-                valid324 = valid324 || _valid46;
-                const _errs1221 = errors;
-                if (!validate21(data393, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data388, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
+                var _valid45 = _errs1217 === errors;
+                valid324 = valid324 || _valid45;
+                const _errs1219 = errors;
+                if (!validate21(data393, { instancePath: instancePath + "/machine/signals/clamped", parentData: data389, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid46 = _errs1221 === errors;
-                valid324 = valid324 || _valid46;
+                var _valid45 = _errs1219 === errors;
+                valid324 = valid324 || _valid45;
                 if (!valid324) {
-                  const err1045 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1043 = { instancePath: instancePath + "/machine/signals/clamped", schemaPath: "#/properties/machine/properties/signals/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1045];
+                    vErrors = [err1043];
                   } else {
-                    vErrors.push(err1045);
+                    vErrors.push(err1043);
                   }
                   errors++;
                 } else {
-                  errors = _errs1218;
+                  errors = _errs1216;
                   if (vErrors !== null) {
-                    if (_errs1218) {
-                      vErrors.length = _errs1218;
+                    if (_errs1216) {
+                      vErrors.length = _errs1216;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data388.air !== void 0) {
-                let data394 = data388.air;
-                const _errs1223 = errors;
+              if (data389["tool-present"] !== void 0) {
+                let data394 = data389["tool-present"];
+                const _errs1221 = errors;
                 let valid325 = false;
-                const _errs1224 = errors;
+                const _errs1222 = errors;
                 if (!(typeof data394 == "number" && (!(data394 % 1) && !isNaN(data394)) && isFinite(data394))) {
-                  const err1046 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1044 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1046];
+                    vErrors = [err1044];
                   } else {
-                    vErrors.push(err1046);
+                    vErrors.push(err1044);
                   }
                   errors++;
                 }
                 if (typeof data394 == "number" && isFinite(data394)) {
                   if (data394 > 9999 || isNaN(data394)) {
-                    const err1047 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1045 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1047];
+                      vErrors = [err1045];
                     } else {
-                      vErrors.push(err1047);
+                      vErrors.push(err1045);
                     }
                     errors++;
                   }
                   if (data394 < 0 || isNaN(data394)) {
-                    const err1048 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1046 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1048];
+                      vErrors = [err1046];
                     } else {
-                      vErrors.push(err1048);
+                      vErrors.push(err1046);
                     }
                     errors++;
                   }
                 }
-                var _valid47 = _errs1224 === errors;
-                valid325 = valid325 || _valid47;
-                const _errs1226 = errors;
-                if (!validate21(data394, { instancePath: instancePath + "/machine/signals/air", parentData: data388, parentDataProperty: "air", rootData, dynamicAnchors })) {
+                var _valid46 = _errs1222 === errors;
+                valid325 = valid325 || _valid46;
+                const _errs1224 = errors;
+                if (!validate21(data394, { instancePath: instancePath + "/machine/signals/tool-present", parentData: data389, parentDataProperty: "tool-present", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid47 = _errs1226 === errors;
-                valid325 = valid325 || _valid47;
+                var _valid46 = _errs1224 === errors;
+                valid325 = valid325 || _valid46;
                 if (!valid325) {
-                  const err1049 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1047 = { instancePath: instancePath + "/machine/signals/tool-present", schemaPath: "#/properties/machine/properties/signals/properties/tool-present/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1049];
+                    vErrors = [err1047];
                   } else {
-                    vErrors.push(err1049);
+                    vErrors.push(err1047);
                   }
                   errors++;
                 } else {
-                  errors = _errs1223;
+                  errors = _errs1221;
                   if (vErrors !== null) {
-                    if (_errs1223) {
-                      vErrors.length = _errs1223;
+                    if (_errs1221) {
+                      vErrors.length = _errs1221;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data388["hold-down"] !== void 0) {
-                let data395 = data388["hold-down"];
-                const _errs1228 = errors;
+              if (data389.air !== void 0) {
+                let data395 = data389.air;
+                const _errs1226 = errors;
                 let valid326 = false;
-                const _errs1229 = errors;
+                const _errs1227 = errors;
                 if (!(typeof data395 == "number" && (!(data395 % 1) && !isNaN(data395)) && isFinite(data395))) {
-                  const err1050 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  const err1048 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                   if (vErrors === null) {
-                    vErrors = [err1050];
+                    vErrors = [err1048];
                   } else {
-                    vErrors.push(err1050);
+                    vErrors.push(err1048);
                   }
                   errors++;
                 }
                 if (typeof data395 == "number" && isFinite(data395)) {
                   if (data395 > 9999 || isNaN(data395)) {
-                    const err1051 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    const err1049 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                     if (vErrors === null) {
-                      vErrors = [err1051];
+                      vErrors = [err1049];
                     } else {
-                      vErrors.push(err1051);
+                      vErrors.push(err1049);
                     }
                     errors++;
                   }
                   if (data395 < 0 || isNaN(data395)) {
-                    const err1052 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    const err1050 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
-                      vErrors = [err1052];
+                      vErrors = [err1050];
                     } else {
-                      vErrors.push(err1052);
+                      vErrors.push(err1050);
                     }
                     errors++;
                   }
                 }
-                var _valid48 = _errs1229 === errors;
-                valid326 = valid326 || _valid48;
-                const _errs1231 = errors;
-                if (!validate21(data395, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data388, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                var _valid47 = _errs1227 === errors;
+                valid326 = valid326 || _valid47;
+                const _errs1229 = errors;
+                if (!validate21(data395, { instancePath: instancePath + "/machine/signals/air", parentData: data389, parentDataProperty: "air", rootData, dynamicAnchors })) {
                   vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
                   errors = vErrors.length;
                 }
-                var _valid48 = _errs1231 === errors;
-                valid326 = valid326 || _valid48;
+                var _valid47 = _errs1229 === errors;
+                valid326 = valid326 || _valid47;
                 if (!valid326) {
-                  const err1053 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1051 = { instancePath: instancePath + "/machine/signals/air", schemaPath: "#/properties/machine/properties/signals/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1053];
+                    vErrors = [err1051];
                   } else {
-                    vErrors.push(err1053);
+                    vErrors.push(err1051);
                   }
                   errors++;
                 } else {
-                  errors = _errs1228;
+                  errors = _errs1226;
                   if (vErrors !== null) {
-                    if (_errs1228) {
-                      vErrors.length = _errs1228;
+                    if (_errs1226) {
+                      vErrors.length = _errs1226;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
+                }
+              }
+              if (data389["hold-down"] !== void 0) {
+                let data396 = data389["hold-down"];
+                const _errs1231 = errors;
+                let valid327 = false;
+                const _errs1232 = errors;
+                if (!(typeof data396 == "number" && (!(data396 % 1) && !isNaN(data396)) && isFinite(data396))) {
+                  const err1052 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                  if (vErrors === null) {
+                    vErrors = [err1052];
+                  } else {
+                    vErrors.push(err1052);
+                  }
+                  errors++;
+                }
+                if (typeof data396 == "number" && isFinite(data396)) {
+                  if (data396 > 9999 || isNaN(data396)) {
+                    const err1053 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                    if (vErrors === null) {
+                      vErrors = [err1053];
+                    } else {
+                      vErrors.push(err1053);
+                    }
+                    errors++;
+                  }
+                  if (data396 < 0 || isNaN(data396)) {
+                    const err1054 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                    if (vErrors === null) {
+                      vErrors = [err1054];
+                    } else {
+                      vErrors.push(err1054);
+                    }
+                    errors++;
+                  }
+                }
+                var _valid48 = _errs1232 === errors;
+                valid327 = valid327 || _valid48;
+                const _errs1234 = errors;
+                if (!validate21(data396, { instancePath: instancePath + "/machine/signals/hold-down", parentData: data389, parentDataProperty: "hold-down", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate21.errors : vErrors.concat(validate21.errors);
+                  errors = vErrors.length;
+                }
+                var _valid48 = _errs1234 === errors;
+                valid327 = valid327 || _valid48;
+                if (!valid327) {
+                  const err1055 = { instancePath: instancePath + "/machine/signals/hold-down", schemaPath: "#/properties/machine/properties/signals/properties/hold-down/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1055];
+                  } else {
+                    vErrors.push(err1055);
+                  }
+                  errors++;
+                } else {
+                  errors = _errs1231;
+                  if (vErrors !== null) {
+                    if (_errs1231) {
+                      vErrors.length = _errs1231;
                     } else {
                       vErrors = null;
                     }
@@ -12683,42 +12705,21 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1054 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1056 = { instancePath: instancePath + "/machine/signals", schemaPath: "#/properties/machine/properties/signals/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1054];
+                vErrors = [err1056];
               } else {
-                vErrors.push(err1054);
+                vErrors.push(err1056);
               }
               errors++;
             }
           }
-          if (data367.waits !== void 0) {
-            let data396 = data367.waits;
-            if (data396 && typeof data396 == "object" && !Array.isArray(data396)) {
-              for (const key57 in data396) {
+          if (data368.waits !== void 0) {
+            let data397 = data368.waits;
+            if (data397 && typeof data397 == "object" && !Array.isArray(data397)) {
+              for (const key57 in data397) {
                 if (!(key57 === "on-timeout")) {
-                  const err1055 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1055];
-                  } else {
-                    vErrors.push(err1055);
-                  }
-                  errors++;
-                }
-              }
-              if (data396["on-timeout"] !== void 0) {
-                let data397 = data396["on-timeout"];
-                if (typeof data397 !== "string") {
-                  const err1056 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1056];
-                  } else {
-                    vErrors.push(err1056);
-                  }
-                  errors++;
-                }
-                if (!(data397 === "alarm" || data397 === "continues")) {
-                  const err1057 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  const err1057 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key57 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1057];
                   } else {
@@ -12727,29 +12728,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data397["on-timeout"] !== void 0) {
+                let data398 = data397["on-timeout"];
+                if (typeof data398 !== "string") {
+                  const err1058 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1058];
+                  } else {
+                    vErrors.push(err1058);
+                  }
+                  errors++;
+                }
+                if (!(data398 === "alarm" || data398 === "continues")) {
+                  const err1059 = { instancePath: instancePath + "/machine/waits/on-timeout", schemaPath: "#/properties/machine/properties/waits/properties/on-timeout/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.waits.properties["on-timeout"].enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1059];
+                  } else {
+                    vErrors.push(err1059);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err1058 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1058];
-              } else {
-                vErrors.push(err1058);
-              }
-              errors++;
-            }
-          }
-          if (data367.swap !== void 0) {
-            let data398 = data367.swap;
-            if (typeof data398 !== "string") {
-              const err1059 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1059];
-              } else {
-                vErrors.push(err1059);
-              }
-              errors++;
-            }
-            if (!(data398 === "controller" || data398 === "rack" || data398 === "operator" || data398 === "none")) {
-              const err1060 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              const err1060 = { instancePath: instancePath + "/machine/waits", schemaPath: "#/properties/machine/properties/waits/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1060];
               } else {
@@ -12758,33 +12759,33 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data367["change-effects"] !== void 0) {
-            let data399 = data367["change-effects"];
-            if (data399 && typeof data399 == "object" && !Array.isArray(data399)) {
-              for (const key58 in data399) {
-                if (!(key58 === "position" || key58 === "spindle" || key58 === "coolant" || key58 === "length-offset")) {
-                  const err1061 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1061];
-                  } else {
-                    vErrors.push(err1061);
-                  }
-                  errors++;
-                }
+          if (data368.swap !== void 0) {
+            let data399 = data368.swap;
+            if (typeof data399 !== "string") {
+              const err1061 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1061];
+              } else {
+                vErrors.push(err1061);
               }
-              if (data399.position !== void 0) {
-                let data400 = data399.position;
-                if (typeof data400 !== "string") {
-                  const err1062 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1062];
-                  } else {
-                    vErrors.push(err1062);
-                  }
-                  errors++;
-                }
-                if (!(data400 === "unchanged" || data400 === "unknown" || data400 === "swap-height")) {
-                  const err1063 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if (!(data399 === "controller" || data399 === "rack" || data399 === "operator" || data399 === "none")) {
+              const err1062 = { instancePath: instancePath + "/machine/swap", schemaPath: "#/properties/machine/properties/swap/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.swap.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err1062];
+              } else {
+                vErrors.push(err1062);
+              }
+              errors++;
+            }
+          }
+          if (data368["change-effects"] !== void 0) {
+            let data400 = data368["change-effects"];
+            if (data400 && typeof data400 == "object" && !Array.isArray(data400)) {
+              for (const key58 in data400) {
+                if (!(key58 === "position" || key58 === "spindle" || key58 === "coolant" || key58 === "length-offset")) {
+                  const err1063 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key58 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1063];
                   } else {
@@ -12793,10 +12794,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data399.spindle !== void 0) {
-                let data401 = data399.spindle;
+              if (data400.position !== void 0) {
+                let data401 = data400.position;
                 if (typeof data401 !== "string") {
-                  const err1064 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1064 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1064];
                   } else {
@@ -12804,8 +12805,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data401 === "unchanged" || data401 === "stopped" || data401 === "restarts")) {
-                  const err1065 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data401 === "unchanged" || data401 === "unknown" || data401 === "swap-height")) {
+                  const err1065 = { instancePath: instancePath + "/machine/change-effects/position", schemaPath: "#/properties/machine/properties/change-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1065];
                   } else {
@@ -12814,10 +12815,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data399.coolant !== void 0) {
-                let data402 = data399.coolant;
+              if (data400.spindle !== void 0) {
+                let data402 = data400.spindle;
                 if (typeof data402 !== "string") {
-                  const err1066 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1066 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1066];
                   } else {
@@ -12825,8 +12826,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data402 === "unchanged" || data402 === "off")) {
-                  const err1067 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data402 === "unchanged" || data402 === "stopped" || data402 === "restarts")) {
+                  const err1067 = { instancePath: instancePath + "/machine/change-effects/spindle", schemaPath: "#/properties/machine/properties/change-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1067];
                   } else {
@@ -12835,10 +12836,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data399["length-offset"] !== void 0) {
-                let data403 = data399["length-offset"];
+              if (data400.coolant !== void 0) {
+                let data403 = data400.coolant;
                 if (typeof data403 !== "string") {
-                  const err1068 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1068 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1068];
                   } else {
@@ -12846,8 +12847,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data403 === "unchanged" || data403 === "active" || data403 === "cancelled")) {
-                  const err1069 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data403 === "unchanged" || data403 === "off")) {
+                  const err1069 = { instancePath: instancePath + "/machine/change-effects/coolant", schemaPath: "#/properties/machine/properties/change-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1069];
                   } else {
@@ -12856,22 +12857,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1070 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1070];
-              } else {
-                vErrors.push(err1070);
-              }
-              errors++;
-            }
-          }
-          if (data367["measure-effects"] !== void 0) {
-            let data404 = data367["measure-effects"];
-            if (data404 && typeof data404 == "object" && !Array.isArray(data404)) {
-              for (const key59 in data404) {
-                if (!(key59 === "position" || key59 === "spindle" || key59 === "coolant" || key59 === "length-offset")) {
-                  const err1071 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
+              if (data400["length-offset"] !== void 0) {
+                let data404 = data400["length-offset"];
+                if (typeof data404 !== "string") {
+                  const err1070 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1070];
+                  } else {
+                    vErrors.push(err1070);
+                  }
+                  errors++;
+                }
+                if (!(data404 === "unchanged" || data404 === "active" || data404 === "cancelled")) {
+                  const err1071 = { instancePath: instancePath + "/machine/change-effects/length-offset", schemaPath: "#/properties/machine/properties/change-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["change-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1071];
                   } else {
@@ -12880,19 +12878,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data404.position !== void 0) {
-                let data405 = data404.position;
-                if (typeof data405 !== "string") {
-                  const err1072 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1072];
-                  } else {
-                    vErrors.push(err1072);
-                  }
-                  errors++;
-                }
-                if (!(data405 === "unchanged" || data405 === "unknown" || data405 === "swap-height")) {
-                  const err1073 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err1072 = { instancePath: instancePath + "/machine/change-effects", schemaPath: "#/properties/machine/properties/change-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1072];
+              } else {
+                vErrors.push(err1072);
+              }
+              errors++;
+            }
+          }
+          if (data368["measure-effects"] !== void 0) {
+            let data405 = data368["measure-effects"];
+            if (data405 && typeof data405 == "object" && !Array.isArray(data405)) {
+              for (const key59 in data405) {
+                if (!(key59 === "position" || key59 === "spindle" || key59 === "coolant" || key59 === "length-offset")) {
+                  const err1073 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key59 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1073];
                   } else {
@@ -12901,10 +12902,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data404.spindle !== void 0) {
-                let data406 = data404.spindle;
+              if (data405.position !== void 0) {
+                let data406 = data405.position;
                 if (typeof data406 !== "string") {
-                  const err1074 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1074 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1074];
                   } else {
@@ -12912,8 +12913,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data406 === "unchanged" || data406 === "stopped")) {
-                  const err1075 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data406 === "unchanged" || data406 === "unknown" || data406 === "swap-height")) {
+                  const err1075 = { instancePath: instancePath + "/machine/measure-effects/position", schemaPath: "#/properties/machine/properties/measure-effects/properties/position/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.position.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1075];
                   } else {
@@ -12922,10 +12923,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data404.coolant !== void 0) {
-                let data407 = data404.coolant;
+              if (data405.spindle !== void 0) {
+                let data407 = data405.spindle;
                 if (typeof data407 !== "string") {
-                  const err1076 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1076 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1076];
                   } else {
@@ -12933,8 +12934,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data407 === "unchanged" || data407 === "off")) {
-                  const err1077 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data407 === "unchanged" || data407 === "stopped")) {
+                  const err1077 = { instancePath: instancePath + "/machine/measure-effects/spindle", schemaPath: "#/properties/machine/properties/measure-effects/properties/spindle/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.spindle.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1077];
                   } else {
@@ -12943,10 +12944,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data404["length-offset"] !== void 0) {
-                let data408 = data404["length-offset"];
+              if (data405.coolant !== void 0) {
+                let data408 = data405.coolant;
                 if (typeof data408 !== "string") {
-                  const err1078 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1078 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1078];
                   } else {
@@ -12954,8 +12955,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data408 === "unchanged" || data408 === "active" || data408 === "cancelled")) {
-                  const err1079 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
+                if (!(data408 === "unchanged" || data408 === "off")) {
+                  const err1079 = { instancePath: instancePath + "/machine/measure-effects/coolant", schemaPath: "#/properties/machine/properties/measure-effects/properties/coolant/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties.coolant.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1079];
                   } else {
@@ -12964,22 +12965,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1080 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1080];
-              } else {
-                vErrors.push(err1080);
-              }
-              errors++;
-            }
-          }
-          if (data367.retract !== void 0) {
-            let data409 = data367.retract;
-            if (data409 && typeof data409 == "object" && !Array.isArray(data409)) {
-              for (const key60 in data409) {
-                if (!(key60 === "by" || key60 === "z" || key60 === "acts-on" || key60 === "cancel-length-first" || key60 === "intermediate" || key60 === "change-position")) {
-                  const err1081 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
+              if (data405["length-offset"] !== void 0) {
+                let data409 = data405["length-offset"];
+                if (typeof data409 !== "string") {
+                  const err1080 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1080];
+                  } else {
+                    vErrors.push(err1080);
+                  }
+                  errors++;
+                }
+                if (!(data409 === "unchanged" || data409 === "active" || data409 === "cancelled")) {
+                  const err1081 = { instancePath: instancePath + "/machine/measure-effects/length-offset", schemaPath: "#/properties/machine/properties/measure-effects/properties/length-offset/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["measure-effects"].properties["length-offset"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1081];
                   } else {
@@ -12988,19 +12986,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data409.by !== void 0) {
-                let data410 = data409.by;
-                if (typeof data410 !== "string") {
-                  const err1082 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1082];
-                  } else {
-                    vErrors.push(err1082);
-                  }
-                  errors++;
-                }
-                if (!(data410 === "machine-move" || data410 === "reference-return" || data410 === "clearance")) {
-                  const err1083 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err1082 = { instancePath: instancePath + "/machine/measure-effects", schemaPath: "#/properties/machine/properties/measure-effects/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1082];
+              } else {
+                vErrors.push(err1082);
+              }
+              errors++;
+            }
+          }
+          if (data368.retract !== void 0) {
+            let data410 = data368.retract;
+            if (data410 && typeof data410 == "object" && !Array.isArray(data410)) {
+              for (const key60 in data410) {
+                if (!(key60 === "by" || key60 === "z" || key60 === "acts-on" || key60 === "cancel-length-first" || key60 === "intermediate" || key60 === "change-position")) {
+                  const err1083 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key60 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1083];
                   } else {
@@ -13009,45 +13010,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data409.z !== void 0) {
-                let data411 = data409.z;
-                const _errs1268 = errors;
-                let valid332 = false;
-                const _errs1269 = errors;
-                if (typeof data411 == "number" && isFinite(data411)) {
-                  if (data411 > 1e6 || isNaN(data411)) {
-                    const err1084 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1084];
-                    } else {
-                      vErrors.push(err1084);
-                    }
-                    errors++;
-                  }
-                  if (data411 < -1e6 || isNaN(data411)) {
-                    const err1085 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1085];
-                    } else {
-                      vErrors.push(err1085);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1086 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data410.by !== void 0) {
+                let data411 = data410.by;
+                if (typeof data411 !== "string") {
+                  const err1084 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1086];
+                    vErrors = [err1084];
                   } else {
-                    vErrors.push(err1086);
+                    vErrors.push(err1084);
                   }
                   errors++;
                 }
-                var _valid49 = _errs1269 === errors;
-                valid332 = valid332 || _valid49;
+                if (!(data411 === "machine-move" || data411 === "reference-return" || data411 === "clearance")) {
+                  const err1085 = { instancePath: instancePath + "/machine/retract/by", schemaPath: "#/properties/machine/properties/retract/properties/by/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1085];
+                  } else {
+                    vErrors.push(err1085);
+                  }
+                  errors++;
+                }
+              }
+              if (data410.z !== void 0) {
+                let data412 = data410.z;
                 const _errs1271 = errors;
-                if (typeof data411 === "string") {
-                  if (!pattern25.test(data411)) {
-                    const err1087 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid333 = false;
+                const _errs1272 = errors;
+                if (typeof data412 == "number" && isFinite(data412)) {
+                  if (data412 > 1e6 || isNaN(data412)) {
+                    const err1086 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1086];
+                    } else {
+                      vErrors.push(err1086);
+                    }
+                    errors++;
+                  }
+                  if (data412 < -1e6 || isNaN(data412)) {
+                    const err1087 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err1087];
                     } else {
@@ -13056,7 +13056,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1088 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1088 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1088];
                   } else {
@@ -13064,31 +13064,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid49 = _errs1271 === errors;
-                valid332 = valid332 || _valid49;
-                if (!valid332) {
-                  const err1089 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1089];
-                  } else {
-                    vErrors.push(err1089);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1268;
-                  if (vErrors !== null) {
-                    if (_errs1268) {
-                      vErrors.length = _errs1268;
+                var _valid49 = _errs1272 === errors;
+                valid333 = valid333 || _valid49;
+                const _errs1274 = errors;
+                if (typeof data412 === "string") {
+                  if (!pattern25.test(data412)) {
+                    const err1089 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1089];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1089);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data409["acts-on"] !== void 0) {
-                let data412 = data409["acts-on"];
-                if (typeof data412 !== "string") {
-                  const err1090 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err1090 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1090];
                   } else {
@@ -13096,20 +13086,31 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data412 === "spindle-nose" || data412 === "tool-tip")) {
-                  const err1091 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
+                var _valid49 = _errs1274 === errors;
+                valid333 = valid333 || _valid49;
+                if (!valid333) {
+                  const err1091 = { instancePath: instancePath + "/machine/retract/z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1091];
                   } else {
                     vErrors.push(err1091);
                   }
                   errors++;
+                } else {
+                  errors = _errs1271;
+                  if (vErrors !== null) {
+                    if (_errs1271) {
+                      vErrors.length = _errs1271;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data409["cancel-length-first"] !== void 0) {
-                let data413 = data409["cancel-length-first"];
+              if (data410["acts-on"] !== void 0) {
+                let data413 = data410["acts-on"];
                 if (typeof data413 !== "string") {
-                  const err1092 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1092 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1092];
                   } else {
@@ -13117,8 +13118,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data413 === "yes" || data413 === "no")) {
-                  const err1093 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data413 === "spindle-nose" || data413 === "tool-tip")) {
+                  const err1093 = { instancePath: instancePath + "/machine/retract/acts-on", schemaPath: "#/properties/machine/properties/retract/properties/acts-on/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties["acts-on"].enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1093];
                   } else {
@@ -13127,10 +13128,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data409.intermediate !== void 0) {
-                let data414 = data409.intermediate;
+              if (data410["cancel-length-first"] !== void 0) {
+                let data414 = data410["cancel-length-first"];
                 if (typeof data414 !== "string") {
-                  const err1094 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1094 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1094];
                   } else {
@@ -13138,8 +13139,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data414 === "none" || data414 === "incremental-zero")) {
-                  const err1095 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data414 === "yes" || data414 === "no")) {
+                  const err1095 = { instancePath: instancePath + "/machine/retract/cancel-length-first", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1095];
                   } else {
@@ -13148,28 +13149,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data409["change-position"] !== void 0) {
-                if (!validate29(data409["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data409, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                  errors = vErrors.length;
+              if (data410.intermediate !== void 0) {
+                let data415 = data410.intermediate;
+                if (typeof data415 !== "string") {
+                  const err1096 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1096];
+                  } else {
+                    vErrors.push(err1096);
+                  }
+                  errors++;
                 }
-              }
-            } else {
-              const err1096 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1096];
-              } else {
-                vErrors.push(err1096);
-              }
-              errors++;
-            }
-          }
-          if (data367["length-offset"] !== void 0) {
-            let data416 = data367["length-offset"];
-            if (data416 && typeof data416 == "object" && !Array.isArray(data416)) {
-              for (const key61 in data416) {
-                if (!(key61 === "form" || key61 === "select-moves" || key61 === "cancel-moves")) {
-                  const err1097 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
+                if (!(data415 === "none" || data415 === "incremental-zero")) {
+                  const err1097 = { instancePath: instancePath + "/machine/retract/intermediate", schemaPath: "#/properties/machine/properties/retract/properties/intermediate/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.retract.properties.intermediate.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1097];
                   } else {
@@ -13178,19 +13170,28 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data416.form !== void 0) {
-                let data417 = data416.form;
-                if (typeof data417 !== "string") {
-                  const err1098 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1098];
-                  } else {
-                    vErrors.push(err1098);
-                  }
-                  errors++;
+              if (data410["change-position"] !== void 0) {
+                if (!validate29(data410["change-position"], { instancePath: instancePath + "/machine/retract/change-position", parentData: data410, parentDataProperty: "change-position", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  errors = vErrors.length;
                 }
-                if (!(data417 === "with-first-z" || data417 === "own-block" || data417 === "in-tool-word" || data417 === "none")) {
-                  const err1099 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
+              }
+            } else {
+              const err1098 = { instancePath: instancePath + "/machine/retract", schemaPath: "#/properties/machine/properties/retract/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1098];
+              } else {
+                vErrors.push(err1098);
+              }
+              errors++;
+            }
+          }
+          if (data368["length-offset"] !== void 0) {
+            let data417 = data368["length-offset"];
+            if (data417 && typeof data417 == "object" && !Array.isArray(data417)) {
+              for (const key61 in data417) {
+                if (!(key61 === "form" || key61 === "select-moves" || key61 === "cancel-moves")) {
+                  const err1099 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key61 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1099];
                   } else {
@@ -13199,10 +13200,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data416["select-moves"] !== void 0) {
-                let data418 = data416["select-moves"];
+              if (data417.form !== void 0) {
+                let data418 = data417.form;
                 if (typeof data418 !== "string") {
-                  const err1100 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1100 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1100];
                   } else {
@@ -13210,8 +13211,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data418 === "yes" || data418 === "no")) {
-                  const err1101 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data418 === "with-first-z" || data418 === "own-block" || data418 === "in-tool-word" || data418 === "none")) {
+                  const err1101 = { instancePath: instancePath + "/machine/length-offset/form", schemaPath: "#/properties/machine/properties/length-offset/properties/form/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties["length-offset"].properties.form.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1101];
                   } else {
@@ -13220,10 +13221,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data416["cancel-moves"] !== void 0) {
-                let data419 = data416["cancel-moves"];
+              if (data417["select-moves"] !== void 0) {
+                let data419 = data417["select-moves"];
                 if (typeof data419 !== "string") {
-                  const err1102 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1102 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1102];
                   } else {
@@ -13232,7 +13233,7 @@ var compiled = (() => {
                   errors++;
                 }
                 if (!(data419 === "yes" || data419 === "no")) {
-                  const err1103 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  const err1103 = { instancePath: instancePath + "/machine/length-offset/select-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1103];
                   } else {
@@ -13241,29 +13242,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data417["cancel-moves"] !== void 0) {
+                let data420 = data417["cancel-moves"];
+                if (typeof data420 !== "string") {
+                  const err1104 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1104];
+                  } else {
+                    vErrors.push(err1104);
+                  }
+                  errors++;
+                }
+                if (!(data420 === "yes" || data420 === "no")) {
+                  const err1105 = { instancePath: instancePath + "/machine/length-offset/cancel-moves", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1105];
+                  } else {
+                    vErrors.push(err1105);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err1104 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1104];
-              } else {
-                vErrors.push(err1104);
-              }
-              errors++;
-            }
-          }
-          if (data367.lengths !== void 0) {
-            let data420 = data367.lengths;
-            if (typeof data420 !== "string") {
-              const err1105 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1105];
-              } else {
-                vErrors.push(err1105);
-              }
-              errors++;
-            }
-            if (!(data420 === "table" || data420 === "measured" || data420 === "operator")) {
-              const err1106 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
+              const err1106 = { instancePath: instancePath + "/machine/length-offset", schemaPath: "#/properties/machine/properties/length-offset/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1106];
               } else {
@@ -13272,13 +13273,10 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data367.drawbar !== void 0) {
-            let data421 = data367.drawbar;
-            const _errs1295 = errors;
-            let valid337 = false;
-            const _errs1296 = errors;
+          if (data368.lengths !== void 0) {
+            let data421 = data368.lengths;
             if (typeof data421 !== "string") {
-              const err1107 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1107 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1107];
               } else {
@@ -13286,8 +13284,8 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data421) {
-              const err1108 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            if (!(data421 === "table" || data421 === "measured" || data421 === "operator")) {
+              const err1108 = { instancePath: instancePath + "/machine/lengths", schemaPath: "#/properties/machine/properties/lengths/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.lengths.enum }, message: "must be equal to one of the allowed values" };
               if (vErrors === null) {
                 vErrors = [err1108];
               } else {
@@ -13295,34 +13293,37 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid50 = _errs1296 === errors;
-            valid337 = valid337 || _valid50;
+          }
+          if (data368.drawbar !== void 0) {
+            let data422 = data368.drawbar;
             const _errs1298 = errors;
-            if (data421 && typeof data421 == "object" && !Array.isArray(data421)) {
-              for (const key62 in data421) {
-                if (!(key62 === "travels" || key62 === "taper-air")) {
-                  const err1109 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1109];
-                  } else {
-                    vErrors.push(err1109);
-                  }
-                  errors++;
-                }
+            let valid338 = false;
+            const _errs1299 = errors;
+            if (typeof data422 !== "string") {
+              const err1109 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1109];
+              } else {
+                vErrors.push(err1109);
               }
-              if (data421.travels !== void 0) {
-                let data422 = data421.travels;
-                if (typeof data422 !== "string") {
-                  const err1110 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1110];
-                  } else {
-                    vErrors.push(err1110);
-                  }
-                  errors++;
-                }
-                if (!(data422 === "clamped" || data422 === "released")) {
-                  const err1111 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
+              errors++;
+            }
+            if ("none" !== data422) {
+              const err1110 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1110];
+              } else {
+                vErrors.push(err1110);
+              }
+              errors++;
+            }
+            var _valid50 = _errs1299 === errors;
+            valid338 = valid338 || _valid50;
+            const _errs1301 = errors;
+            if (data422 && typeof data422 == "object" && !Array.isArray(data422)) {
+              for (const key62 in data422) {
+                if (!(key62 === "travels" || key62 === "taper-air")) {
+                  const err1111 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key62 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1111];
                   } else {
@@ -13331,10 +13332,10 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data421["taper-air"] !== void 0) {
-                let data423 = data421["taper-air"];
+              if (data422.travels !== void 0) {
+                let data423 = data422.travels;
                 if (typeof data423 !== "string") {
-                  const err1112 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1112 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1112];
                   } else {
@@ -13342,8 +13343,8 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data423 === "yes" || data423 === "no")) {
-                  const err1113 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                if (!(data423 === "clamped" || data423 === "released")) {
+                  const err1113 = { instancePath: instancePath + "/machine/drawbar/travels", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/properties/travels/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.drawbar.anyOf[1].properties.travels.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1113];
                   } else {
@@ -13352,43 +13353,29 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1114 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1114];
-              } else {
-                vErrors.push(err1114);
-              }
-              errors++;
-            }
-            var _valid50 = _errs1298 === errors;
-            valid337 = valid337 || _valid50;
-            if (!valid337) {
-              const err1115 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1115];
-              } else {
-                vErrors.push(err1115);
-              }
-              errors++;
-            } else {
-              errors = _errs1295;
-              if (vErrors !== null) {
-                if (_errs1295) {
-                  vErrors.length = _errs1295;
-                } else {
-                  vErrors = null;
+              if (data422["taper-air"] !== void 0) {
+                let data424 = data422["taper-air"];
+                if (typeof data424 !== "string") {
+                  const err1114 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1114];
+                  } else {
+                    vErrors.push(err1114);
+                  }
+                  errors++;
+                }
+                if (!(data424 === "yes" || data424 === "no")) {
+                  const err1115 = { instancePath: instancePath + "/machine/drawbar/taper-air", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1115];
+                  } else {
+                    vErrors.push(err1115);
+                  }
+                  errors++;
                 }
               }
-            }
-          }
-          if (data367.rack !== void 0) {
-            let data424 = data367.rack;
-            const _errs1307 = errors;
-            let valid340 = false;
-            const _errs1308 = errors;
-            if (typeof data424 !== "string") {
-              const err1116 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            } else {
+              const err1116 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1116];
               } else {
@@ -13396,43 +13383,57 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("none" !== data424) {
-              const err1117 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+            var _valid50 = _errs1301 === errors;
+            valid338 = valid338 || _valid50;
+            if (!valid338) {
+              const err1117 = { instancePath: instancePath + "/machine/drawbar", schemaPath: "#/properties/machine/properties/drawbar/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1117];
               } else {
                 vErrors.push(err1117);
               }
               errors++;
-            }
-            var _valid51 = _errs1308 === errors;
-            valid340 = valid340 || _valid51;
-            const _errs1310 = errors;
-            if (data424 && typeof data424 == "object" && !Array.isArray(data424)) {
-              for (const key63 in data424) {
-                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key63)) {
-                  const err1118 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1118];
-                  } else {
-                    vErrors.push(err1118);
-                  }
-                  errors++;
+            } else {
+              errors = _errs1298;
+              if (vErrors !== null) {
+                if (_errs1298) {
+                  vErrors.length = _errs1298;
+                } else {
+                  vErrors = null;
                 }
               }
-              if (data424.style !== void 0) {
-                let data425 = data424.style;
-                if (typeof data425 !== "string") {
-                  const err1119 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1119];
-                  } else {
-                    vErrors.push(err1119);
-                  }
-                  errors++;
-                }
-                if (!(data425 === "drop-in" || data425 === "slide-in")) {
-                  const err1120 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+            }
+          }
+          if (data368.rack !== void 0) {
+            let data425 = data368.rack;
+            const _errs1310 = errors;
+            let valid341 = false;
+            const _errs1311 = errors;
+            if (typeof data425 !== "string") {
+              const err1118 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1118];
+              } else {
+                vErrors.push(err1118);
+              }
+              errors++;
+            }
+            if ("none" !== data425) {
+              const err1119 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/0/const", keyword: "const", params: { allowedValue: "none" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1119];
+              } else {
+                vErrors.push(err1119);
+              }
+              errors++;
+            }
+            var _valid51 = _errs1311 === errors;
+            valid341 = valid341 || _valid51;
+            const _errs1313 = errors;
+            if (data425 && typeof data425 == "object" && !Array.isArray(data425)) {
+              for (const key63 in data425) {
+                if (!func1.call(schema31.properties.machine.properties.rack.anyOf[1].properties, key63)) {
+                  const err1120 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key63 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1120];
                   } else {
@@ -13441,45 +13442,44 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data424["clear-z"] !== void 0) {
-                let data426 = data424["clear-z"];
-                const _errs1317 = errors;
-                let valid343 = false;
-                const _errs1318 = errors;
-                if (typeof data426 == "number" && isFinite(data426)) {
-                  if (data426 > 1e6 || isNaN(data426)) {
-                    const err1121 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1121];
-                    } else {
-                      vErrors.push(err1121);
-                    }
-                    errors++;
-                  }
-                  if (data426 < -1e6 || isNaN(data426)) {
-                    const err1122 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1122];
-                    } else {
-                      vErrors.push(err1122);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1123 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+              if (data425.style !== void 0) {
+                let data426 = data425.style;
+                if (typeof data426 !== "string") {
+                  const err1121 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1123];
+                    vErrors = [err1121];
                   } else {
-                    vErrors.push(err1123);
+                    vErrors.push(err1121);
                   }
                   errors++;
                 }
-                var _valid52 = _errs1318 === errors;
-                valid343 = valid343 || _valid52;
+                if (!(data426 === "drop-in" || data426 === "slide-in")) {
+                  const err1122 = { instancePath: instancePath + "/machine/rack/style", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/style/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.style.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1122];
+                  } else {
+                    vErrors.push(err1122);
+                  }
+                  errors++;
+                }
+              }
+              if (data425["clear-z"] !== void 0) {
+                let data427 = data425["clear-z"];
                 const _errs1320 = errors;
-                if (typeof data426 === "string") {
-                  if (!pattern25.test(data426)) {
-                    const err1124 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid344 = false;
+                const _errs1321 = errors;
+                if (typeof data427 == "number" && isFinite(data427)) {
+                  if (data427 > 1e6 || isNaN(data427)) {
+                    const err1123 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1123];
+                    } else {
+                      vErrors.push(err1123);
+                    }
+                    errors++;
+                  }
+                  if (data427 < -1e6 || isNaN(data427)) {
+                    const err1124 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err1124];
                     } else {
@@ -13488,7 +13488,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1125 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1125 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1125];
                   } else {
@@ -13496,66 +13496,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid52 = _errs1320 === errors;
-                valid343 = valid343 || _valid52;
-                if (!valid343) {
-                  const err1126 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid52 = _errs1321 === errors;
+                valid344 = valid344 || _valid52;
+                const _errs1323 = errors;
+                if (typeof data427 === "string") {
+                  if (!pattern25.test(data427)) {
+                    const err1126 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1126];
+                    } else {
+                      vErrors.push(err1126);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1127 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1126];
+                    vErrors = [err1127];
                   } else {
-                    vErrors.push(err1126);
+                    vErrors.push(err1127);
+                  }
+                  errors++;
+                }
+                var _valid52 = _errs1323 === errors;
+                valid344 = valid344 || _valid52;
+                if (!valid344) {
+                  const err1128 = { instancePath: instancePath + "/machine/rack/clear-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1128];
+                  } else {
+                    vErrors.push(err1128);
                   }
                   errors++;
                 } else {
-                  errors = _errs1317;
+                  errors = _errs1320;
                   if (vErrors !== null) {
-                    if (_errs1317) {
-                      vErrors.length = _errs1317;
+                    if (_errs1320) {
+                      vErrors.length = _errs1320;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data424["pocket-z"] !== void 0) {
-                let data427 = data424["pocket-z"];
-                const _errs1324 = errors;
-                let valid345 = false;
-                const _errs1325 = errors;
-                if (typeof data427 == "number" && isFinite(data427)) {
-                  if (data427 > 1e6 || isNaN(data427)) {
-                    const err1127 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1127];
-                    } else {
-                      vErrors.push(err1127);
-                    }
-                    errors++;
-                  }
-                  if (data427 < -1e6 || isNaN(data427)) {
-                    const err1128 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1128];
-                    } else {
-                      vErrors.push(err1128);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1129 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1129];
-                  } else {
-                    vErrors.push(err1129);
-                  }
-                  errors++;
-                }
-                var _valid53 = _errs1325 === errors;
-                valid345 = valid345 || _valid53;
+              if (data425["pocket-z"] !== void 0) {
+                let data428 = data425["pocket-z"];
                 const _errs1327 = errors;
-                if (typeof data427 === "string") {
-                  if (!pattern25.test(data427)) {
-                    const err1130 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid346 = false;
+                const _errs1328 = errors;
+                if (typeof data428 == "number" && isFinite(data428)) {
+                  if (data428 > 1e6 || isNaN(data428)) {
+                    const err1129 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1129];
+                    } else {
+                      vErrors.push(err1129);
+                    }
+                    errors++;
+                  }
+                  if (data428 < -1e6 || isNaN(data428)) {
+                    const err1130 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err1130];
                     } else {
@@ -13564,7 +13564,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1131 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1131 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1131];
                   } else {
@@ -13572,66 +13572,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid53 = _errs1327 === errors;
-                valid345 = valid345 || _valid53;
-                if (!valid345) {
-                  const err1132 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid53 = _errs1328 === errors;
+                valid346 = valid346 || _valid53;
+                const _errs1330 = errors;
+                if (typeof data428 === "string") {
+                  if (!pattern25.test(data428)) {
+                    const err1132 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1132];
+                    } else {
+                      vErrors.push(err1132);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1133 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1132];
+                    vErrors = [err1133];
                   } else {
-                    vErrors.push(err1132);
+                    vErrors.push(err1133);
+                  }
+                  errors++;
+                }
+                var _valid53 = _errs1330 === errors;
+                valid346 = valid346 || _valid53;
+                if (!valid346) {
+                  const err1134 = { instancePath: instancePath + "/machine/rack/pocket-z", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1134];
+                  } else {
+                    vErrors.push(err1134);
                   }
                   errors++;
                 } else {
-                  errors = _errs1324;
+                  errors = _errs1327;
                   if (vErrors !== null) {
-                    if (_errs1324) {
-                      vErrors.length = _errs1324;
+                    if (_errs1327) {
+                      vErrors.length = _errs1327;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data424["descend-from"] !== void 0) {
-                let data428 = data424["descend-from"];
-                const _errs1331 = errors;
-                let valid347 = false;
-                const _errs1332 = errors;
-                if (typeof data428 == "number" && isFinite(data428)) {
-                  if (data428 > 1e6 || isNaN(data428)) {
-                    const err1133 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1133];
-                    } else {
-                      vErrors.push(err1133);
-                    }
-                    errors++;
-                  }
-                  if (data428 < -1e6 || isNaN(data428)) {
-                    const err1134 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1134];
-                    } else {
-                      vErrors.push(err1134);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1135 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1135];
-                  } else {
-                    vErrors.push(err1135);
-                  }
-                  errors++;
-                }
-                var _valid54 = _errs1332 === errors;
-                valid347 = valid347 || _valid54;
+              if (data425["descend-from"] !== void 0) {
+                let data429 = data425["descend-from"];
                 const _errs1334 = errors;
-                if (typeof data428 === "string") {
-                  if (!pattern25.test(data428)) {
-                    const err1136 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid348 = false;
+                const _errs1335 = errors;
+                if (typeof data429 == "number" && isFinite(data429)) {
+                  if (data429 > 1e6 || isNaN(data429)) {
+                    const err1135 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1135];
+                    } else {
+                      vErrors.push(err1135);
+                    }
+                    errors++;
+                  }
+                  if (data429 < -1e6 || isNaN(data429)) {
+                    const err1136 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                     if (vErrors === null) {
                       vErrors = [err1136];
                     } else {
@@ -13640,7 +13640,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1137 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1137 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1137];
                   } else {
@@ -13648,66 +13648,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid54 = _errs1334 === errors;
-                valid347 = valid347 || _valid54;
-                if (!valid347) {
-                  const err1138 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid54 = _errs1335 === errors;
+                valid348 = valid348 || _valid54;
+                const _errs1337 = errors;
+                if (typeof data429 === "string") {
+                  if (!pattern25.test(data429)) {
+                    const err1138 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1138];
+                    } else {
+                      vErrors.push(err1138);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1139 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1138];
+                    vErrors = [err1139];
                   } else {
-                    vErrors.push(err1138);
+                    vErrors.push(err1139);
+                  }
+                  errors++;
+                }
+                var _valid54 = _errs1337 === errors;
+                valid348 = valid348 || _valid54;
+                if (!valid348) {
+                  const err1140 = { instancePath: instancePath + "/machine/rack/descend-from", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1140];
+                  } else {
+                    vErrors.push(err1140);
                   }
                   errors++;
                 } else {
-                  errors = _errs1331;
+                  errors = _errs1334;
                   if (vErrors !== null) {
-                    if (_errs1331) {
-                      vErrors.length = _errs1331;
+                    if (_errs1334) {
+                      vErrors.length = _errs1334;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data424["descend-feed"] !== void 0) {
-                let data429 = data424["descend-feed"];
-                const _errs1338 = errors;
-                let valid349 = false;
-                const _errs1339 = errors;
-                if (typeof data429 == "number" && isFinite(data429)) {
-                  if (data429 > 1e6 || isNaN(data429)) {
-                    const err1139 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1139];
-                    } else {
-                      vErrors.push(err1139);
-                    }
-                    errors++;
-                  }
-                  if (data429 <= 0 || isNaN(data429)) {
-                    const err1140 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1140];
-                    } else {
-                      vErrors.push(err1140);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1141 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1141];
-                  } else {
-                    vErrors.push(err1141);
-                  }
-                  errors++;
-                }
-                var _valid55 = _errs1339 === errors;
-                valid349 = valid349 || _valid55;
+              if (data425["descend-feed"] !== void 0) {
+                let data430 = data425["descend-feed"];
                 const _errs1341 = errors;
-                if (typeof data429 === "string") {
-                  if (!pattern9.test(data429)) {
-                    const err1142 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid350 = false;
+                const _errs1342 = errors;
+                if (typeof data430 == "number" && isFinite(data430)) {
+                  if (data430 > 1e6 || isNaN(data430)) {
+                    const err1141 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1141];
+                    } else {
+                      vErrors.push(err1141);
+                    }
+                    errors++;
+                  }
+                  if (data430 <= 0 || isNaN(data430)) {
+                    const err1142 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1142];
                     } else {
@@ -13716,7 +13716,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1143 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1143 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1143];
                   } else {
@@ -13724,198 +13724,184 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid55 = _errs1341 === errors;
-                valid349 = valid349 || _valid55;
-                if (!valid349) {
-                  const err1144 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1144];
-                  } else {
-                    vErrors.push(err1144);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1338;
-                  if (vErrors !== null) {
-                    if (_errs1338) {
-                      vErrors.length = _errs1338;
-                    } else {
-                      vErrors = null;
-                    }
-                  }
-                }
-              }
-              if (data424.pockets !== void 0) {
-                let data430 = data424.pockets;
+                var _valid55 = _errs1342 === errors;
+                valid350 = valid350 || _valid55;
                 const _errs1344 = errors;
-                let valid350 = false;
-                const _errs1345 = errors;
-                if (data430 && typeof data430 == "object" && !Array.isArray(data430)) {
-                  for (const key64 in data430) {
-                    if (!(key64 === "first" || key64 === "pitch" || key64 === "count")) {
-                      const err1145 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1145];
-                      } else {
-                        vErrors.push(err1145);
-                      }
-                      errors++;
-                    }
-                  }
-                  if (data430.first !== void 0) {
-                    if (!validate31(data430.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data430, parentDataProperty: "first", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data430.pitch !== void 0) {
-                    if (!validate31(data430.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data430, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
-                  if (data430.count !== void 0) {
-                    let data433 = data430.count;
-                    if (!(typeof data433 == "number" && (!(data433 % 1) && !isNaN(data433)) && isFinite(data433))) {
-                      const err1146 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
-                      if (vErrors === null) {
-                        vErrors = [err1146];
-                      } else {
-                        vErrors.push(err1146);
-                      }
-                      errors++;
-                    }
-                    if (typeof data433 == "number" && isFinite(data433)) {
-                      if (data433 > 200 || isNaN(data433)) {
-                        const err1147 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
-                        if (vErrors === null) {
-                          vErrors = [err1147];
-                        } else {
-                          vErrors.push(err1147);
-                        }
-                        errors++;
-                      }
-                      if (data433 < 1 || isNaN(data433)) {
-                        const err1148 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
-                        if (vErrors === null) {
-                          vErrors = [err1148];
-                        } else {
-                          vErrors.push(err1148);
-                        }
-                        errors++;
-                      }
-                    }
-                  }
-                } else {
-                  const err1149 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1149];
-                  } else {
-                    vErrors.push(err1149);
-                  }
-                  errors++;
-                }
-                var _valid56 = _errs1345 === errors;
-                valid350 = valid350 || _valid56;
-                const _errs1352 = errors;
-                if (Array.isArray(data430)) {
-                  if (data430.length > 200) {
-                    const err1150 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                if (typeof data430 === "string") {
+                  if (!pattern9.test(data430)) {
+                    const err1144 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
                     if (vErrors === null) {
-                      vErrors = [err1150];
+                      vErrors = [err1144];
                     } else {
-                      vErrors.push(err1150);
+                      vErrors.push(err1144);
                     }
                     errors++;
                   }
-                  if (data430.length < 1) {
-                    const err1151 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
-                    if (vErrors === null) {
-                      vErrors = [err1151];
-                    } else {
-                      vErrors.push(err1151);
-                    }
-                    errors++;
-                  }
-                  const len13 = data430.length;
-                  for (let i15 = 0; i15 < len13; i15++) {
-                    if (!validate31(data430[i15], { instancePath: instancePath + "/machine/rack/pockets/" + i15, parentData: data430, parentDataProperty: i15, rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
-                      errors = vErrors.length;
-                    }
-                  }
                 } else {
-                  const err1152 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  const err1145 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1152];
+                    vErrors = [err1145];
                   } else {
-                    vErrors.push(err1152);
+                    vErrors.push(err1145);
                   }
                   errors++;
                 }
-                var _valid56 = _errs1352 === errors;
-                valid350 = valid350 || _valid56;
+                var _valid55 = _errs1344 === errors;
+                valid350 = valid350 || _valid55;
                 if (!valid350) {
-                  const err1153 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  const err1146 = { instancePath: instancePath + "/machine/rack/descend-feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
-                    vErrors = [err1153];
+                    vErrors = [err1146];
                   } else {
-                    vErrors.push(err1153);
+                    vErrors.push(err1146);
                   }
                   errors++;
                 } else {
-                  errors = _errs1344;
+                  errors = _errs1341;
                   if (vErrors !== null) {
-                    if (_errs1344) {
-                      vErrors.length = _errs1344;
+                    if (_errs1341) {
+                      vErrors.length = _errs1341;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data424.zone !== void 0) {
-                let data435 = data424.zone;
-                if (data435 && typeof data435 == "object" && !Array.isArray(data435)) {
-                  for (const key65 in data435) {
-                    if (!(key65 === "min" || key65 === "max")) {
-                      const err1154 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
+              if (data425.pockets !== void 0) {
+                let data431 = data425.pockets;
+                const _errs1347 = errors;
+                let valid351 = false;
+                const _errs1348 = errors;
+                if (data431 && typeof data431 == "object" && !Array.isArray(data431)) {
+                  for (const key64 in data431) {
+                    if (!(key64 === "first" || key64 === "pitch" || key64 === "count")) {
+                      const err1147 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key64 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1154];
+                        vErrors = [err1147];
                       } else {
-                        vErrors.push(err1154);
+                        vErrors.push(err1147);
                       }
                       errors++;
                     }
                   }
-                  if (data435.min !== void 0) {
-                    if (!validate29(data435.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data435, parentDataProperty: "min", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  if (data431.first !== void 0) {
+                    if (!validate31(data431.first, { instancePath: instancePath + "/machine/rack/pockets/first", parentData: data431, parentDataProperty: "first", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data435.max !== void 0) {
-                    if (!validate29(data435.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data435, parentDataProperty: "max", rootData, dynamicAnchors })) {
-                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                  if (data431.pitch !== void 0) {
+                    if (!validate31(data431.pitch, { instancePath: instancePath + "/machine/rack/pockets/pitch", parentData: data431, parentDataProperty: "pitch", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                  if (data431.count !== void 0) {
+                    let data434 = data431.count;
+                    if (!(typeof data434 == "number" && (!(data434 % 1) && !isNaN(data434)) && isFinite(data434))) {
+                      const err1148 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                      if (vErrors === null) {
+                        vErrors = [err1148];
+                      } else {
+                        vErrors.push(err1148);
+                      }
+                      errors++;
+                    }
+                    if (typeof data434 == "number" && isFinite(data434)) {
+                      if (data434 > 200 || isNaN(data434)) {
+                        const err1149 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/maximum", keyword: "maximum", params: { comparison: "<=", limit: 200 }, message: "must be <= 200" };
+                        if (vErrors === null) {
+                          vErrors = [err1149];
+                        } else {
+                          vErrors.push(err1149);
+                        }
+                        errors++;
+                      }
+                      if (data434 < 1 || isNaN(data434)) {
+                        const err1150 = { instancePath: instancePath + "/machine/rack/pockets/count", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/properties/count/minimum", keyword: "minimum", params: { comparison: ">=", limit: 1 }, message: "must be >= 1" };
+                        if (vErrors === null) {
+                          vErrors = [err1150];
+                        } else {
+                          vErrors.push(err1150);
+                        }
+                        errors++;
+                      }
+                    }
+                  }
+                } else {
+                  const err1151 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/0/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1151];
+                  } else {
+                    vErrors.push(err1151);
+                  }
+                  errors++;
+                }
+                var _valid56 = _errs1348 === errors;
+                valid351 = valid351 || _valid56;
+                const _errs1355 = errors;
+                if (Array.isArray(data431)) {
+                  if (data431.length > 200) {
+                    const err1152 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/maxItems", keyword: "maxItems", params: { limit: 200 }, message: "must NOT have more than 200 items" };
+                    if (vErrors === null) {
+                      vErrors = [err1152];
+                    } else {
+                      vErrors.push(err1152);
+                    }
+                    errors++;
+                  }
+                  if (data431.length < 1) {
+                    const err1153 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" };
+                    if (vErrors === null) {
+                      vErrors = [err1153];
+                    } else {
+                      vErrors.push(err1153);
+                    }
+                    errors++;
+                  }
+                  const len13 = data431.length;
+                  for (let i15 = 0; i15 < len13; i15++) {
+                    if (!validate31(data431[i15], { instancePath: instancePath + "/machine/rack/pockets/" + i15, parentData: data431, parentDataProperty: i15, rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1155 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1154 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf/1/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                  if (vErrors === null) {
+                    vErrors = [err1154];
+                  } else {
+                    vErrors.push(err1154);
+                  }
+                  errors++;
+                }
+                var _valid56 = _errs1355 === errors;
+                valid351 = valid351 || _valid56;
+                if (!valid351) {
+                  const err1155 = { instancePath: instancePath + "/machine/rack/pockets", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/pockets/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1155];
                   } else {
                     vErrors.push(err1155);
                   }
                   errors++;
+                } else {
+                  errors = _errs1347;
+                  if (vErrors !== null) {
+                    if (_errs1347) {
+                      vErrors.length = _errs1347;
+                    } else {
+                      vErrors = null;
+                    }
+                  }
                 }
               }
-              if (data424.slide !== void 0) {
-                let data438 = data424.slide;
-                if (data438 && typeof data438 == "object" && !Array.isArray(data438)) {
-                  for (const key66 in data438) {
-                    if (!(key66 === "direction" || key66 === "distance" || key66 === "feed")) {
-                      const err1156 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
+              if (data425.zone !== void 0) {
+                let data436 = data425.zone;
+                if (data436 && typeof data436 == "object" && !Array.isArray(data436)) {
+                  for (const key65 in data436) {
+                    if (!(key65 === "min" || key65 === "max")) {
+                      const err1156 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key65 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err1156];
                       } else {
@@ -13924,19 +13910,34 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data438.direction !== void 0) {
-                    let data439 = data438.direction;
-                    if (typeof data439 !== "string") {
-                      const err1157 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1157];
-                      } else {
-                        vErrors.push(err1157);
-                      }
-                      errors++;
+                  if (data436.min !== void 0) {
+                    if (!validate29(data436.min, { instancePath: instancePath + "/machine/rack/zone/min", parentData: data436, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
                     }
-                    if (!(data439 === "+x" || data439 === "-x" || data439 === "+y" || data439 === "-y")) {
-                      const err1158 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                  }
+                  if (data436.max !== void 0) {
+                    if (!validate29(data436.max, { instancePath: instancePath + "/machine/rack/zone/max", parentData: data436, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                      vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                      errors = vErrors.length;
+                    }
+                  }
+                } else {
+                  const err1157 = { instancePath: instancePath + "/machine/rack/zone", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/zone/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  if (vErrors === null) {
+                    vErrors = [err1157];
+                  } else {
+                    vErrors.push(err1157);
+                  }
+                  errors++;
+                }
+              }
+              if (data425.slide !== void 0) {
+                let data439 = data425.slide;
+                if (data439 && typeof data439 == "object" && !Array.isArray(data439)) {
+                  for (const key66 in data439) {
+                    if (!(key66 === "direction" || key66 === "distance" || key66 === "feed")) {
+                      const err1158 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key66 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err1158];
                       } else {
@@ -13945,45 +13946,44 @@ var compiled = (() => {
                       errors++;
                     }
                   }
-                  if (data438.distance !== void 0) {
-                    let data440 = data438.distance;
-                    const _errs1367 = errors;
-                    let valid357 = false;
-                    const _errs1368 = errors;
-                    if (typeof data440 == "number" && isFinite(data440)) {
-                      if (data440 > 1e6 || isNaN(data440)) {
-                        const err1159 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err1159];
-                        } else {
-                          vErrors.push(err1159);
-                        }
-                        errors++;
-                      }
-                      if (data440 < -1e6 || isNaN(data440)) {
-                        const err1160 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err1160];
-                        } else {
-                          vErrors.push(err1160);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err1161 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+                  if (data439.direction !== void 0) {
+                    let data440 = data439.direction;
+                    if (typeof data440 !== "string") {
+                      const err1159 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1161];
+                        vErrors = [err1159];
                       } else {
-                        vErrors.push(err1161);
+                        vErrors.push(err1159);
                       }
                       errors++;
                     }
-                    var _valid57 = _errs1368 === errors;
-                    valid357 = valid357 || _valid57;
+                    if (!(data440 === "+x" || data440 === "-x" || data440 === "+y" || data440 === "-y")) {
+                      const err1160 = { instancePath: instancePath + "/machine/rack/slide/direction", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/properties/direction/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties.slide.properties.direction.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1160];
+                      } else {
+                        vErrors.push(err1160);
+                      }
+                      errors++;
+                    }
+                  }
+                  if (data439.distance !== void 0) {
+                    let data441 = data439.distance;
                     const _errs1370 = errors;
-                    if (typeof data440 === "string") {
-                      if (!pattern25.test(data440)) {
-                        const err1162 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    let valid358 = false;
+                    const _errs1371 = errors;
+                    if (typeof data441 == "number" && isFinite(data441)) {
+                      if (data441 > 1e6 || isNaN(data441)) {
+                        const err1161 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1161];
+                        } else {
+                          vErrors.push(err1161);
+                        }
+                        errors++;
+                      }
+                      if (data441 < -1e6 || isNaN(data441)) {
+                        const err1162 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: -1e6 }, message: "must be >= -1000000" };
                         if (vErrors === null) {
                           vErrors = [err1162];
                         } else {
@@ -13992,7 +13992,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err1163 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err1163 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err1163];
                       } else {
@@ -14000,66 +14000,66 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid57 = _errs1370 === errors;
-                    valid357 = valid357 || _valid57;
-                    if (!valid357) {
-                      const err1164 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid57 = _errs1371 === errors;
+                    valid358 = valid358 || _valid57;
+                    const _errs1373 = errors;
+                    if (typeof data441 === "string") {
+                      if (!pattern25.test(data441)) {
+                        const err1164 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^-?(\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                        if (vErrors === null) {
+                          vErrors = [err1164];
+                        } else {
+                          vErrors.push(err1164);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1165 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1164];
+                        vErrors = [err1165];
                       } else {
-                        vErrors.push(err1164);
+                        vErrors.push(err1165);
+                      }
+                      errors++;
+                    }
+                    var _valid57 = _errs1373 === errors;
+                    valid358 = valid358 || _valid57;
+                    if (!valid358) {
+                      const err1166 = { instancePath: instancePath + "/machine/rack/slide/distance", schemaPath: "#/$defs/length/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err1166];
+                      } else {
+                        vErrors.push(err1166);
                       }
                       errors++;
                     } else {
-                      errors = _errs1367;
+                      errors = _errs1370;
                       if (vErrors !== null) {
-                        if (_errs1367) {
-                          vErrors.length = _errs1367;
+                        if (_errs1370) {
+                          vErrors.length = _errs1370;
                         } else {
                           vErrors = null;
                         }
                       }
                     }
                   }
-                  if (data438.feed !== void 0) {
-                    let data441 = data438.feed;
-                    const _errs1374 = errors;
-                    let valid359 = false;
-                    const _errs1375 = errors;
-                    if (typeof data441 == "number" && isFinite(data441)) {
-                      if (data441 > 1e6 || isNaN(data441)) {
-                        const err1165 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                        if (vErrors === null) {
-                          vErrors = [err1165];
-                        } else {
-                          vErrors.push(err1165);
-                        }
-                        errors++;
-                      }
-                      if (data441 <= 0 || isNaN(data441)) {
-                        const err1166 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                        if (vErrors === null) {
-                          vErrors = [err1166];
-                        } else {
-                          vErrors.push(err1166);
-                        }
-                        errors++;
-                      }
-                    } else {
-                      const err1167 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                      if (vErrors === null) {
-                        vErrors = [err1167];
-                      } else {
-                        vErrors.push(err1167);
-                      }
-                      errors++;
-                    }
-                    var _valid58 = _errs1375 === errors;
-                    valid359 = valid359 || _valid58;
+                  if (data439.feed !== void 0) {
+                    let data442 = data439.feed;
                     const _errs1377 = errors;
-                    if (typeof data441 === "string") {
-                      if (!pattern9.test(data441)) {
-                        const err1168 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    let valid360 = false;
+                    const _errs1378 = errors;
+                    if (typeof data442 == "number" && isFinite(data442)) {
+                      if (data442 > 1e6 || isNaN(data442)) {
+                        const err1167 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                        if (vErrors === null) {
+                          vErrors = [err1167];
+                        } else {
+                          vErrors.push(err1167);
+                        }
+                        errors++;
+                      }
+                      if (data442 <= 0 || isNaN(data442)) {
+                        const err1168 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                         if (vErrors === null) {
                           vErrors = [err1168];
                         } else {
@@ -14068,7 +14068,7 @@ var compiled = (() => {
                         errors++;
                       }
                     } else {
-                      const err1169 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err1169 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                       if (vErrors === null) {
                         vErrors = [err1169];
                       } else {
@@ -14076,21 +14076,43 @@ var compiled = (() => {
                       }
                       errors++;
                     }
-                    var _valid58 = _errs1377 === errors;
-                    valid359 = valid359 || _valid58;
-                    if (!valid359) {
-                      const err1170 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                    var _valid58 = _errs1378 === errors;
+                    valid360 = valid360 || _valid58;
+                    const _errs1380 = errors;
+                    if (typeof data442 === "string") {
+                      if (!pattern9.test(data442)) {
+                        const err1170 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                        if (vErrors === null) {
+                          vErrors = [err1170];
+                        } else {
+                          vErrors.push(err1170);
+                        }
+                        errors++;
+                      }
+                    } else {
+                      const err1171 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1170];
+                        vErrors = [err1171];
                       } else {
-                        vErrors.push(err1170);
+                        vErrors.push(err1171);
+                      }
+                      errors++;
+                    }
+                    var _valid58 = _errs1380 === errors;
+                    valid360 = valid360 || _valid58;
+                    if (!valid360) {
+                      const err1172 = { instancePath: instancePath + "/machine/rack/slide/feed", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                      if (vErrors === null) {
+                        vErrors = [err1172];
+                      } else {
+                        vErrors.push(err1172);
                       }
                       errors++;
                     } else {
-                      errors = _errs1374;
+                      errors = _errs1377;
                       if (vErrors !== null) {
-                        if (_errs1374) {
-                          vErrors.length = _errs1374;
+                        if (_errs1377) {
+                          vErrors.length = _errs1377;
                         } else {
                           vErrors = null;
                         }
@@ -14098,54 +14120,32 @@ var compiled = (() => {
                     }
                   }
                 } else {
-                  const err1171 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1173 = { instancePath: instancePath + "/machine/rack/slide", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/slide/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err1171];
+                    vErrors = [err1173];
                   } else {
-                    vErrors.push(err1171);
+                    vErrors.push(err1173);
                   }
                   errors++;
                 }
               }
-              if (data424.widest !== void 0) {
-                let data442 = data424.widest;
-                const _errs1381 = errors;
-                let valid361 = false;
-                const _errs1382 = errors;
-                if (typeof data442 == "number" && isFinite(data442)) {
-                  if (data442 > 1e6 || isNaN(data442)) {
-                    const err1172 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1172];
-                    } else {
-                      vErrors.push(err1172);
-                    }
-                    errors++;
-                  }
-                  if (data442 < 0 || isNaN(data442)) {
-                    const err1173 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1173];
-                    } else {
-                      vErrors.push(err1173);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1174 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1174];
-                  } else {
-                    vErrors.push(err1174);
-                  }
-                  errors++;
-                }
-                var _valid59 = _errs1382 === errors;
-                valid361 = valid361 || _valid59;
+              if (data425.widest !== void 0) {
+                let data443 = data425.widest;
                 const _errs1384 = errors;
-                if (typeof data442 === "string") {
-                  if (!pattern23.test(data442)) {
-                    const err1175 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid362 = false;
+                const _errs1385 = errors;
+                if (typeof data443 == "number" && isFinite(data443)) {
+                  if (data443 > 1e6 || isNaN(data443)) {
+                    const err1174 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1174];
+                    } else {
+                      vErrors.push(err1174);
+                    }
+                    errors++;
+                  }
+                  if (data443 < 0 || isNaN(data443)) {
+                    const err1175 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1175];
                     } else {
@@ -14154,7 +14154,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1176 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1176 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1176];
                   } else {
@@ -14162,66 +14162,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid59 = _errs1384 === errors;
-                valid361 = valid361 || _valid59;
-                if (!valid361) {
-                  const err1177 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid59 = _errs1385 === errors;
+                valid362 = valid362 || _valid59;
+                const _errs1387 = errors;
+                if (typeof data443 === "string") {
+                  if (!pattern23.test(data443)) {
+                    const err1177 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1177];
+                    } else {
+                      vErrors.push(err1177);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1178 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1177];
+                    vErrors = [err1178];
                   } else {
-                    vErrors.push(err1177);
+                    vErrors.push(err1178);
+                  }
+                  errors++;
+                }
+                var _valid59 = _errs1387 === errors;
+                valid362 = valid362 || _valid59;
+                if (!valid362) {
+                  const err1179 = { instancePath: instancePath + "/machine/rack/widest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1179];
+                  } else {
+                    vErrors.push(err1179);
                   }
                   errors++;
                 } else {
-                  errors = _errs1381;
+                  errors = _errs1384;
                   if (vErrors !== null) {
-                    if (_errs1381) {
-                      vErrors.length = _errs1381;
+                    if (_errs1384) {
+                      vErrors.length = _errs1384;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data424.longest !== void 0) {
-                let data443 = data424.longest;
-                const _errs1388 = errors;
-                let valid363 = false;
-                const _errs1389 = errors;
-                if (typeof data443 == "number" && isFinite(data443)) {
-                  if (data443 > 1e6 || isNaN(data443)) {
-                    const err1178 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1178];
-                    } else {
-                      vErrors.push(err1178);
-                    }
-                    errors++;
-                  }
-                  if (data443 < 0 || isNaN(data443)) {
-                    const err1179 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1179];
-                    } else {
-                      vErrors.push(err1179);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1180 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1180];
-                  } else {
-                    vErrors.push(err1180);
-                  }
-                  errors++;
-                }
-                var _valid60 = _errs1389 === errors;
-                valid363 = valid363 || _valid60;
+              if (data425.longest !== void 0) {
+                let data444 = data425.longest;
                 const _errs1391 = errors;
-                if (typeof data443 === "string") {
-                  if (!pattern23.test(data443)) {
-                    const err1181 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                let valid364 = false;
+                const _errs1392 = errors;
+                if (typeof data444 == "number" && isFinite(data444)) {
+                  if (data444 > 1e6 || isNaN(data444)) {
+                    const err1180 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1180];
+                    } else {
+                      vErrors.push(err1180);
+                    }
+                    errors++;
+                  }
+                  if (data444 < 0 || isNaN(data444)) {
+                    const err1181 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                     if (vErrors === null) {
                       vErrors = [err1181];
                     } else {
@@ -14230,7 +14230,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1182 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1182 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1182];
                   } else {
@@ -14238,31 +14238,21 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid60 = _errs1391 === errors;
-                valid363 = valid363 || _valid60;
-                if (!valid363) {
-                  const err1183 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-                  if (vErrors === null) {
-                    vErrors = [err1183];
-                  } else {
-                    vErrors.push(err1183);
-                  }
-                  errors++;
-                } else {
-                  errors = _errs1388;
-                  if (vErrors !== null) {
-                    if (_errs1388) {
-                      vErrors.length = _errs1388;
+                var _valid60 = _errs1392 === errors;
+                valid364 = valid364 || _valid60;
+                const _errs1394 = errors;
+                if (typeof data444 === "string") {
+                  if (!pattern23.test(data444)) {
+                    const err1183 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$" }, message: 'must match pattern "^(none|\\d{1,6}(\\.\\d{1,7})? mm|\\d{1,4}(\\.\\d{1,6})? in)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1183];
                     } else {
-                      vErrors = null;
+                      vErrors.push(err1183);
                     }
+                    errors++;
                   }
-                }
-              }
-              if (data424.cover !== void 0) {
-                let data444 = data424.cover;
-                if (typeof data444 !== "string") {
-                  const err1184 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                } else {
+                  const err1184 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1184];
                   } else {
@@ -14270,43 +14260,54 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                if (!(data444 === "yes" || data444 === "no")) {
-                  const err1185 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                var _valid60 = _errs1394 === errors;
+                valid364 = valid364 || _valid60;
+                if (!valid364) {
+                  const err1185 = { instancePath: instancePath + "/machine/rack/longest", schemaPath: "#/$defs/lengthOrNone/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
                   if (vErrors === null) {
                     vErrors = [err1185];
                   } else {
                     vErrors.push(err1185);
                   }
                   errors++;
-                }
-              }
-              if (data424["at-end"] !== void 0) {
-                let data445 = data424["at-end"];
-                if (data445 && typeof data445 == "object" && !Array.isArray(data445)) {
-                  for (const key67 in data445) {
-                    if (!(key67 === "tool")) {
-                      const err1186 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
-                      if (vErrors === null) {
-                        vErrors = [err1186];
-                      } else {
-                        vErrors.push(err1186);
-                      }
-                      errors++;
+                } else {
+                  errors = _errs1391;
+                  if (vErrors !== null) {
+                    if (_errs1391) {
+                      vErrors.length = _errs1391;
+                    } else {
+                      vErrors = null;
                     }
                   }
-                  if (data445.tool !== void 0) {
-                    let data446 = data445.tool;
-                    if (typeof data446 !== "string") {
-                      const err1187 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                      if (vErrors === null) {
-                        vErrors = [err1187];
-                      } else {
-                        vErrors.push(err1187);
-                      }
-                      errors++;
-                    }
-                    if (!(data446 === "return" || data446 === "keep")) {
-                      const err1188 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                }
+              }
+              if (data425.cover !== void 0) {
+                let data445 = data425.cover;
+                if (typeof data445 !== "string") {
+                  const err1186 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1186];
+                  } else {
+                    vErrors.push(err1186);
+                  }
+                  errors++;
+                }
+                if (!(data445 === "yes" || data445 === "no")) {
+                  const err1187 = { instancePath: instancePath + "/machine/rack/cover", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                  if (vErrors === null) {
+                    vErrors = [err1187];
+                  } else {
+                    vErrors.push(err1187);
+                  }
+                  errors++;
+                }
+              }
+              if (data425["at-end"] !== void 0) {
+                let data446 = data425["at-end"];
+                if (data446 && typeof data446 == "object" && !Array.isArray(data446)) {
+                  for (const key67 in data446) {
+                    if (!(key67 === "tool")) {
+                      const err1188 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key67 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
                         vErrors = [err1188];
                       } else {
@@ -14315,168 +14316,168 @@ var compiled = (() => {
                       errors++;
                     }
                   }
+                  if (data446.tool !== void 0) {
+                    let data447 = data446.tool;
+                    if (typeof data447 !== "string") {
+                      const err1189 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      if (vErrors === null) {
+                        vErrors = [err1189];
+                      } else {
+                        vErrors.push(err1189);
+                      }
+                      errors++;
+                    }
+                    if (!(data447 === "return" || data447 === "keep")) {
+                      const err1190 = { instancePath: instancePath + "/machine/rack/at-end/tool", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/properties/tool/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.rack.anyOf[1].properties["at-end"].properties.tool.enum }, message: "must be equal to one of the allowed values" };
+                      if (vErrors === null) {
+                        vErrors = [err1190];
+                      } else {
+                        vErrors.push(err1190);
+                      }
+                      errors++;
+                    }
+                  }
                 } else {
-                  const err1189 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                  const err1191 = { instancePath: instancePath + "/machine/rack/at-end", schemaPath: "#/properties/machine/properties/rack/anyOf/1/properties/at-end/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
-                    vErrors = [err1189];
+                    vErrors = [err1191];
                   } else {
-                    vErrors.push(err1189);
+                    vErrors.push(err1191);
                   }
                   errors++;
                 }
               }
             } else {
-              const err1190 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1192 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf/1/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1190];
+                vErrors = [err1192];
               } else {
-                vErrors.push(err1190);
+                vErrors.push(err1192);
               }
               errors++;
             }
-            var _valid51 = _errs1310 === errors;
-            valid340 = valid340 || _valid51;
-            if (!valid340) {
-              const err1191 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            var _valid51 = _errs1313 === errors;
+            valid341 = valid341 || _valid51;
+            if (!valid341) {
+              const err1193 = { instancePath: instancePath + "/machine/rack", schemaPath: "#/properties/machine/properties/rack/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
-                vErrors = [err1191];
+                vErrors = [err1193];
               } else {
-                vErrors.push(err1191);
+                vErrors.push(err1193);
               }
               errors++;
             } else {
-              errors = _errs1307;
+              errors = _errs1310;
               if (vErrors !== null) {
-                if (_errs1307) {
-                  vErrors.length = _errs1307;
+                if (_errs1310) {
+                  vErrors.length = _errs1310;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data367.park !== void 0) {
-            if (!validate31(data367.park, { instancePath: instancePath + "/machine/park", parentData: data367, parentDataProperty: "park", rootData, dynamicAnchors })) {
+          if (data368.park !== void 0) {
+            if (!validate31(data368.park, { instancePath: instancePath + "/machine/park", parentData: data368, parentDataProperty: "park", rootData, dynamicAnchors })) {
               vErrors = vErrors === null ? validate31.errors : vErrors.concat(validate31.errors);
               errors = vErrors.length;
             }
           }
-          if (data367.outputs !== void 0) {
-            let data448 = data367.outputs;
-            if (data448 && typeof data448 == "object" && !Array.isArray(data448)) {
-              for (const key68 in data448) {
-                if (!pattern111.test(key68)) {
-                  const err1192 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
+          if (data368.outputs !== void 0) {
+            let data449 = data368.outputs;
+            if (data449 && typeof data449 == "object" && !Array.isArray(data449)) {
+              for (const key68 in data449) {
+                if (!pattern112.test(key68)) {
+                  const err1194 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key68 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1192];
+                    vErrors = [err1194];
                   } else {
-                    vErrors.push(err1192);
+                    vErrors.push(err1194);
                   }
                   errors++;
                 }
               }
-              for (const key69 in data448) {
-                if (pattern111.test(key69)) {
-                  let data449 = data448[key69];
-                  if (data449 && typeof data449 == "object" && !Array.isArray(data449)) {
-                    for (const key70 in data449) {
+              for (const key69 in data449) {
+                if (pattern112.test(key69)) {
+                  let data450 = data449[key69];
+                  if (data450 && typeof data450 == "object" && !Array.isArray(data450)) {
+                    for (const key70 in data450) {
                       if (!(key70 === "number" || key70 === "during")) {
-                        const err1193 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
+                        const err1195 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key70 }, message: "must NOT have additional properties" };
                         if (vErrors === null) {
-                          vErrors = [err1193];
+                          vErrors = [err1195];
                         } else {
-                          vErrors.push(err1193);
+                          vErrors.push(err1195);
                         }
                         errors++;
                       }
                     }
-                    if (data449.number !== void 0) {
-                      let data450 = data449.number;
-                      if (!(typeof data450 == "number" && (!(data450 % 1) && !isNaN(data450)) && isFinite(data450))) {
-                        const err1194 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
+                    if (data450.number !== void 0) {
+                      let data451 = data450.number;
+                      if (!(typeof data451 == "number" && (!(data451 % 1) && !isNaN(data451)) && isFinite(data451))) {
+                        const err1196 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/type", keyword: "type", params: { type: "integer" }, message: "must be integer" };
                         if (vErrors === null) {
-                          vErrors = [err1194];
+                          vErrors = [err1196];
                         } else {
-                          vErrors.push(err1194);
+                          vErrors.push(err1196);
                         }
                         errors++;
                       }
-                      if (typeof data450 == "number" && isFinite(data450)) {
-                        if (data450 > 9999 || isNaN(data450)) {
-                          const err1195 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
+                      if (typeof data451 == "number" && isFinite(data451)) {
+                        if (data451 > 9999 || isNaN(data451)) {
+                          const err1197 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/maximum", keyword: "maximum", params: { comparison: "<=", limit: 9999 }, message: "must be <= 9999" };
                           if (vErrors === null) {
-                            vErrors = [err1195];
+                            vErrors = [err1197];
                           } else {
-                            vErrors.push(err1195);
+                            vErrors.push(err1197);
                           }
                           errors++;
                         }
-                        if (data450 < 0 || isNaN(data450)) {
-                          const err1196 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
+                        if (data451 < 0 || isNaN(data451)) {
+                          const err1198 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/number", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/number/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" };
                           if (vErrors === null) {
-                            vErrors = [err1196];
+                            vErrors = [err1198];
                           } else {
-                            vErrors.push(err1196);
+                            vErrors.push(err1198);
                           }
                           errors++;
                         }
                       }
                     }
-                    if (data449.during !== void 0) {
-                      let data451 = data449.during;
-                      if (typeof data451 !== "string") {
-                        const err1197 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (data450.during !== void 0) {
+                      let data452 = data450.during;
+                      if (typeof data452 !== "string") {
+                        const err1199 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                         if (vErrors === null) {
-                          vErrors = [err1197];
+                          vErrors = [err1199];
                         } else {
-                          vErrors.push(err1197);
+                          vErrors.push(err1199);
                         }
                         errors++;
                       }
-                      if (!(data451 === "cutting" || data451 === "program")) {
-                        const err1198 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
+                      if (!(data452 === "cutting" || data452 === "program")) {
+                        const err1200 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1") + "/during", schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/properties/during/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.outputs.patternProperties["^[a-z][a-z0-9-]{0,30}$"].properties.during.enum }, message: "must be equal to one of the allowed values" };
                         if (vErrors === null) {
-                          vErrors = [err1198];
+                          vErrors = [err1200];
                         } else {
-                          vErrors.push(err1198);
+                          vErrors.push(err1200);
                         }
                         errors++;
                       }
                     }
                   } else {
-                    const err1199 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                    const err1201 = { instancePath: instancePath + "/machine/outputs/" + key69.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/properties/machine/properties/outputs/patternProperties/%5E%5Ba-z%5D%5Ba-z0-9-%5D%7B0%2C30%7D%24/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                     if (vErrors === null) {
-                      vErrors = [err1199];
+                      vErrors = [err1201];
                     } else {
-                      vErrors.push(err1199);
+                      vErrors.push(err1201);
                     }
                     errors++;
                   }
                 }
               }
             } else {
-              const err1200 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1200];
-              } else {
-                vErrors.push(err1200);
-              }
-              errors++;
-            }
-          }
-          if (data367.hood !== void 0) {
-            let data452 = data367.hood;
-            if (typeof data452 !== "string") {
-              const err1201 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1201];
-              } else {
-                vErrors.push(err1201);
-              }
-              errors++;
-            }
-            if (!(data452 === "yes" || data452 === "no")) {
-              const err1202 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              const err1202 = { instancePath: instancePath + "/machine/outputs", schemaPath: "#/properties/machine/properties/outputs/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1202];
               } else {
@@ -14485,42 +14486,45 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data367["keep-out"] !== void 0) {
-            let data453 = data367["keep-out"];
-            if (Array.isArray(data453)) {
-              if (data453.length > 50) {
-                const err1203 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
+          if (data368.hood !== void 0) {
+            let data453 = data368.hood;
+            if (typeof data453 !== "string") {
+              const err1203 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1203];
+              } else {
+                vErrors.push(err1203);
+              }
+              errors++;
+            }
+            if (!(data453 === "yes" || data453 === "no")) {
+              const err1204 = { instancePath: instancePath + "/machine/hood", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+              if (vErrors === null) {
+                vErrors = [err1204];
+              } else {
+                vErrors.push(err1204);
+              }
+              errors++;
+            }
+          }
+          if (data368["keep-out"] !== void 0) {
+            let data454 = data368["keep-out"];
+            if (Array.isArray(data454)) {
+              if (data454.length > 50) {
+                const err1205 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/maxItems", keyword: "maxItems", params: { limit: 50 }, message: "must NOT have more than 50 items" };
                 if (vErrors === null) {
-                  vErrors = [err1203];
+                  vErrors = [err1205];
                 } else {
-                  vErrors.push(err1203);
+                  vErrors.push(err1205);
                 }
                 errors++;
               }
-              const len14 = data453.length;
+              const len14 = data454.length;
               for (let i16 = 0; i16 < len14; i16++) {
-                let data454 = data453[i16];
-                if (data454 && typeof data454 == "object" && !Array.isArray(data454)) {
-                  if (data454.name === void 0) {
-                    const err1204 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
-                    if (vErrors === null) {
-                      vErrors = [err1204];
-                    } else {
-                      vErrors.push(err1204);
-                    }
-                    errors++;
-                  }
-                  if (data454.min === void 0) {
-                    const err1205 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
-                    if (vErrors === null) {
-                      vErrors = [err1205];
-                    } else {
-                      vErrors.push(err1205);
-                    }
-                    errors++;
-                  }
-                  if (data454.max === void 0) {
-                    const err1206 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                let data455 = data454[i16];
+                if (data455 && typeof data455 == "object" && !Array.isArray(data455)) {
+                  if (data455.name === void 0) {
+                    const err1206 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "name" }, message: "must have required property 'name'" };
                     if (vErrors === null) {
                       vErrors = [err1206];
                     } else {
@@ -14528,86 +14532,80 @@ var compiled = (() => {
                     }
                     errors++;
                   }
-                  for (const key71 in data454) {
+                  if (data455.min === void 0) {
+                    const err1207 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "min" }, message: "must have required property 'min'" };
+                    if (vErrors === null) {
+                      vErrors = [err1207];
+                    } else {
+                      vErrors.push(err1207);
+                    }
+                    errors++;
+                  }
+                  if (data455.max === void 0) {
+                    const err1208 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/required", keyword: "required", params: { missingProperty: "max" }, message: "must have required property 'max'" };
+                    if (vErrors === null) {
+                      vErrors = [err1208];
+                    } else {
+                      vErrors.push(err1208);
+                    }
+                    errors++;
+                  }
+                  for (const key71 in data455) {
                     if (!(key71 === "name" || key71 === "min" || key71 === "max")) {
-                      const err1207 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
+                      const err1209 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key71 }, message: "must NOT have additional properties" };
                       if (vErrors === null) {
-                        vErrors = [err1207];
+                        vErrors = [err1209];
                       } else {
-                        vErrors.push(err1207);
+                        vErrors.push(err1209);
                       }
                       errors++;
                     }
                   }
-                  if (data454.name !== void 0) {
-                    let data455 = data454.name;
-                    if (typeof data455 === "string") {
-                      if (func2(data455) > 60) {
-                        const err1208 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
+                  if (data455.name !== void 0) {
+                    let data456 = data455.name;
+                    if (typeof data456 === "string") {
+                      if (func2(data456) > 60) {
+                        const err1210 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/maxLength", keyword: "maxLength", params: { limit: 60 }, message: "must NOT have more than 60 characters" };
                         if (vErrors === null) {
-                          vErrors = [err1208];
+                          vErrors = [err1210];
                         } else {
-                          vErrors.push(err1208);
+                          vErrors.push(err1210);
                         }
                         errors++;
                       }
-                      if (func2(data455) < 1) {
-                        const err1209 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
+                      if (func2(data456) < 1) {
+                        const err1211 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" };
                         if (vErrors === null) {
-                          vErrors = [err1209];
+                          vErrors = [err1211];
                         } else {
-                          vErrors.push(err1209);
+                          vErrors.push(err1211);
                         }
                         errors++;
                       }
                     } else {
-                      const err1210 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                      const err1212 = { instancePath: instancePath + "/machine/keep-out/" + i16 + "/name", schemaPath: "#/properties/machine/properties/keep-out/items/properties/name/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                       if (vErrors === null) {
-                        vErrors = [err1210];
+                        vErrors = [err1212];
                       } else {
-                        vErrors.push(err1210);
+                        vErrors.push(err1212);
                       }
                       errors++;
                     }
                   }
-                  if (data454.min !== void 0) {
-                    if (!validate29(data454.min, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/min", parentData: data454, parentDataProperty: "min", rootData, dynamicAnchors })) {
+                  if (data455.min !== void 0) {
+                    if (!validate29(data455.min, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/min", parentData: data455, parentDataProperty: "min", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
-                  if (data454.max !== void 0) {
-                    if (!validate29(data454.max, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/max", parentData: data454, parentDataProperty: "max", rootData, dynamicAnchors })) {
+                  if (data455.max !== void 0) {
+                    if (!validate29(data455.max, { instancePath: instancePath + "/machine/keep-out/" + i16 + "/max", parentData: data455, parentDataProperty: "max", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
                       errors = vErrors.length;
                     }
                   }
                 } else {
-                  const err1211 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-                  if (vErrors === null) {
-                    vErrors = [err1211];
-                  } else {
-                    vErrors.push(err1211);
-                  }
-                  errors++;
-                }
-              }
-            } else {
-              const err1212 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-              if (vErrors === null) {
-                vErrors = [err1212];
-              } else {
-                vErrors.push(err1212);
-              }
-              errors++;
-            }
-          }
-          if (data367.tapping !== void 0) {
-            let data458 = data367.tapping;
-            if (data458 && typeof data458 == "object" && !Array.isArray(data458)) {
-              for (const key72 in data458) {
-                if (!(key72 === "kind" || key72 === "reversal" || key72 === "longhand")) {
-                  const err1213 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key72 }, message: "must NOT have additional properties" };
+                  const err1213 = { instancePath: instancePath + "/machine/keep-out/" + i16, schemaPath: "#/properties/machine/properties/keep-out/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                   if (vErrors === null) {
                     vErrors = [err1213];
                   } else {
@@ -14616,19 +14614,22 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data458.kind !== void 0) {
-                let data459 = data458.kind;
-                if (typeof data459 !== "string") {
-                  const err1214 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1214];
-                  } else {
-                    vErrors.push(err1214);
-                  }
-                  errors++;
-                }
-                if (!(data459 === "none" || data459 === "floating" || data459 === "synchronised")) {
-                  const err1215 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
+            } else {
+              const err1214 = { instancePath: instancePath + "/machine/keep-out", schemaPath: "#/properties/machine/properties/keep-out/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+              if (vErrors === null) {
+                vErrors = [err1214];
+              } else {
+                vErrors.push(err1214);
+              }
+              errors++;
+            }
+          }
+          if (data368.tapping !== void 0) {
+            let data459 = data368.tapping;
+            if (data459 && typeof data459 == "object" && !Array.isArray(data459)) {
+              for (const key72 in data459) {
+                if (!(key72 === "kind" || key72 === "reversal" || key72 === "longhand")) {
+                  const err1215 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key72 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1215];
                   } else {
@@ -14637,20 +14638,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data458.reversal !== void 0) {
-                let data460 = data458.reversal;
-                if (typeof data460 === "string") {
-                  if (!pattern96.test(data460)) {
-                    const err1216 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1216];
-                    } else {
-                      vErrors.push(err1216);
-                    }
-                    errors++;
+              if (data459.kind !== void 0) {
+                let data460 = data459.kind;
+                if (typeof data460 !== "string") {
+                  const err1216 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1216];
+                  } else {
+                    vErrors.push(err1216);
                   }
-                } else {
-                  const err1217 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if (!(data460 === "none" || data460 === "floating" || data460 === "synchronised")) {
+                  const err1217 = { instancePath: instancePath + "/machine/tapping/kind", schemaPath: "#/properties/machine/properties/tapping/properties/kind/enum", keyword: "enum", params: { allowedValues: schema31.properties.machine.properties.tapping.properties.kind.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1217];
                   } else {
@@ -14659,19 +14659,20 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data458.longhand !== void 0) {
-                let data461 = data458.longhand;
-                if (typeof data461 !== "string") {
-                  const err1218 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1218];
-                  } else {
-                    vErrors.push(err1218);
+              if (data459.reversal !== void 0) {
+                let data461 = data459.reversal;
+                if (typeof data461 === "string") {
+                  if (!pattern97.test(data461)) {
+                    const err1218 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1218];
+                    } else {
+                      vErrors.push(err1218);
+                    }
+                    errors++;
                   }
-                  errors++;
-                }
-                if (!(data461 === "yes" || data461 === "no")) {
-                  const err1219 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
+                } else {
+                  const err1219 = { instancePath: instancePath + "/machine/tapping/reversal", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
                     vErrors = [err1219];
                   } else {
@@ -14680,22 +14681,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-            } else {
-              const err1220 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1220];
-              } else {
-                vErrors.push(err1220);
-              }
-              errors++;
-            }
-          }
-          if (data367.feed !== void 0) {
-            let data462 = data367.feed;
-            if (data462 && typeof data462 == "object" && !Array.isArray(data462)) {
-              for (const key73 in data462) {
-                if (!(key73 === "least" || key73 === "most")) {
-                  const err1221 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
+              if (data459.longhand !== void 0) {
+                let data462 = data459.longhand;
+                if (typeof data462 !== "string") {
+                  const err1220 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1220];
+                  } else {
+                    vErrors.push(err1220);
+                  }
+                  errors++;
+                }
+                if (!(data462 === "yes" || data462 === "no")) {
+                  const err1221 = { instancePath: instancePath + "/machine/tapping/longhand", schemaPath: "#/$defs/yesNo/enum", keyword: "enum", params: { allowedValues: schema32.enum }, message: "must be equal to one of the allowed values" };
                   if (vErrors === null) {
                     vErrors = [err1221];
                   } else {
@@ -14704,45 +14702,47 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data462.least !== void 0) {
-                let data463 = data462.least;
-                const _errs1440 = errors;
-                let valid377 = false;
-                const _errs1441 = errors;
-                if (typeof data463 == "number" && isFinite(data463)) {
-                  if (data463 > 1e6 || isNaN(data463)) {
-                    const err1222 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1222];
-                    } else {
-                      vErrors.push(err1222);
-                    }
-                    errors++;
-                  }
-                  if (data463 <= 0 || isNaN(data463)) {
-                    const err1223 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1223];
-                    } else {
-                      vErrors.push(err1223);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1224 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            } else {
+              const err1222 = { instancePath: instancePath + "/machine/tapping", schemaPath: "#/properties/machine/properties/tapping/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              if (vErrors === null) {
+                vErrors = [err1222];
+              } else {
+                vErrors.push(err1222);
+              }
+              errors++;
+            }
+          }
+          if (data368.feed !== void 0) {
+            let data463 = data368.feed;
+            if (data463 && typeof data463 == "object" && !Array.isArray(data463)) {
+              for (const key73 in data463) {
+                if (!(key73 === "least" || key73 === "most")) {
+                  const err1223 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key73 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
-                    vErrors = [err1224];
+                    vErrors = [err1223];
                   } else {
-                    vErrors.push(err1224);
+                    vErrors.push(err1223);
                   }
                   errors++;
                 }
-                var _valid61 = _errs1441 === errors;
-                valid377 = valid377 || _valid61;
+              }
+              if (data463.least !== void 0) {
+                let data464 = data463.least;
                 const _errs1443 = errors;
-                if (typeof data463 === "string") {
-                  if (!pattern9.test(data463)) {
-                    const err1225 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid378 = false;
+                const _errs1444 = errors;
+                if (typeof data464 == "number" && isFinite(data464)) {
+                  if (data464 > 1e6 || isNaN(data464)) {
+                    const err1224 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1224];
+                    } else {
+                      vErrors.push(err1224);
+                    }
+                    errors++;
+                  }
+                  if (data464 <= 0 || isNaN(data464)) {
+                    const err1225 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1225];
                     } else {
@@ -14751,7 +14751,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1226 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1226 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1226];
                   } else {
@@ -14759,66 +14759,66 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid61 = _errs1443 === errors;
-                valid377 = valid377 || _valid61;
-                if (!valid377) {
-                  const err1227 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid61 = _errs1444 === errors;
+                valid378 = valid378 || _valid61;
+                const _errs1446 = errors;
+                if (typeof data464 === "string") {
+                  if (!pattern9.test(data464)) {
+                    const err1227 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1227];
+                    } else {
+                      vErrors.push(err1227);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1228 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1227];
+                    vErrors = [err1228];
                   } else {
-                    vErrors.push(err1227);
+                    vErrors.push(err1228);
+                  }
+                  errors++;
+                }
+                var _valid61 = _errs1446 === errors;
+                valid378 = valid378 || _valid61;
+                if (!valid378) {
+                  const err1229 = { instancePath: instancePath + "/machine/feed/least", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1229];
+                  } else {
+                    vErrors.push(err1229);
                   }
                   errors++;
                 } else {
-                  errors = _errs1440;
+                  errors = _errs1443;
                   if (vErrors !== null) {
-                    if (_errs1440) {
-                      vErrors.length = _errs1440;
+                    if (_errs1443) {
+                      vErrors.length = _errs1443;
                     } else {
                       vErrors = null;
                     }
                   }
                 }
               }
-              if (data462.most !== void 0) {
-                let data464 = data462.most;
-                const _errs1447 = errors;
-                let valid379 = false;
-                const _errs1448 = errors;
-                if (typeof data464 == "number" && isFinite(data464)) {
-                  if (data464 > 1e6 || isNaN(data464)) {
-                    const err1228 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
-                    if (vErrors === null) {
-                      vErrors = [err1228];
-                    } else {
-                      vErrors.push(err1228);
-                    }
-                    errors++;
-                  }
-                  if (data464 <= 0 || isNaN(data464)) {
-                    const err1229 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
-                    if (vErrors === null) {
-                      vErrors = [err1229];
-                    } else {
-                      vErrors.push(err1229);
-                    }
-                    errors++;
-                  }
-                } else {
-                  const err1230 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                  if (vErrors === null) {
-                    vErrors = [err1230];
-                  } else {
-                    vErrors.push(err1230);
-                  }
-                  errors++;
-                }
-                var _valid62 = _errs1448 === errors;
-                valid379 = valid379 || _valid62;
+              if (data463.most !== void 0) {
+                let data465 = data463.most;
                 const _errs1450 = errors;
-                if (typeof data464 === "string") {
-                  if (!pattern9.test(data464)) {
-                    const err1231 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                let valid380 = false;
+                const _errs1451 = errors;
+                if (typeof data465 == "number" && isFinite(data465)) {
+                  if (data465 > 1e6 || isNaN(data465)) {
+                    const err1230 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/maximum", keyword: "maximum", params: { comparison: "<=", limit: 1e6 }, message: "must be <= 1000000" };
+                    if (vErrors === null) {
+                      vErrors = [err1230];
+                    } else {
+                      vErrors.push(err1230);
+                    }
+                    errors++;
+                  }
+                  if (data465 <= 0 || isNaN(data465)) {
+                    const err1231 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/exclusiveMinimum", keyword: "exclusiveMinimum", params: { comparison: ">", limit: 0 }, message: "must be > 0" };
                     if (vErrors === null) {
                       vErrors = [err1231];
                     } else {
@@ -14827,7 +14827,7 @@ var compiled = (() => {
                     errors++;
                   }
                 } else {
-                  const err1232 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  const err1232 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/0/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                   if (vErrors === null) {
                     vErrors = [err1232];
                   } else {
@@ -14835,21 +14835,43 @@ var compiled = (() => {
                   }
                   errors++;
                 }
-                var _valid62 = _errs1450 === errors;
-                valid379 = valid379 || _valid62;
-                if (!valid379) {
-                  const err1233 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                var _valid62 = _errs1451 === errors;
+                valid380 = valid380 || _valid62;
+                const _errs1453 = errors;
+                if (typeof data465 === "string") {
+                  if (!pattern9.test(data465)) {
+                    const err1233 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/pattern", keyword: "pattern", params: { pattern: "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$" }, message: 'must match pattern "^\\d{1,5}(\\.\\d{1,5})? (mm|in)/min$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1233];
+                    } else {
+                      vErrors.push(err1233);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1234 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf/1/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                   if (vErrors === null) {
-                    vErrors = [err1233];
+                    vErrors = [err1234];
                   } else {
-                    vErrors.push(err1233);
+                    vErrors.push(err1234);
+                  }
+                  errors++;
+                }
+                var _valid62 = _errs1453 === errors;
+                valid380 = valid380 || _valid62;
+                if (!valid380) {
+                  const err1235 = { instancePath: instancePath + "/machine/feed/most", schemaPath: "#/$defs/feed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+                  if (vErrors === null) {
+                    vErrors = [err1235];
+                  } else {
+                    vErrors.push(err1235);
                   }
                   errors++;
                 } else {
-                  errors = _errs1447;
+                  errors = _errs1450;
                   if (vErrors !== null) {
-                    if (_errs1447) {
-                      vErrors.length = _errs1447;
+                    if (_errs1450) {
+                      vErrors.length = _errs1450;
                     } else {
                       vErrors = null;
                     }
@@ -14857,39 +14879,7 @@ var compiled = (() => {
                 }
               }
             } else {
-              const err1234 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-              if (vErrors === null) {
-                vErrors = [err1234];
-              } else {
-                vErrors.push(err1234);
-              }
-              errors++;
-            }
-          }
-          if (data367["work-zero"] !== void 0) {
-            let data465 = data367["work-zero"];
-            if (data465 && typeof data465 == "object" && !Array.isArray(data465)) {
-              for (const key74 in data465) {
-                if (!pattern116.test(key74)) {
-                  const err1235 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key74 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1235];
-                  } else {
-                    vErrors.push(err1235);
-                  }
-                  errors++;
-                }
-              }
-              for (const key75 in data465) {
-                if (pattern116.test(key75)) {
-                  if (!validate29(data465[key75], { instancePath: instancePath + "/machine/work-zero/" + key75.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data465, parentDataProperty: key75, rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
-                    errors = vErrors.length;
-                  }
-                }
-              }
-            } else {
-              const err1236 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1236 = { instancePath: instancePath + "/machine/feed", schemaPath: "#/properties/machine/properties/feed/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1236];
               } else {
@@ -14898,22 +14888,30 @@ var compiled = (() => {
               errors++;
             }
           }
-        } else {
-          const err1237 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-          if (vErrors === null) {
-            vErrors = [err1237];
-          } else {
-            vErrors.push(err1237);
-          }
-          errors++;
-        }
-      }
-      if (data.confirm !== void 0) {
-        let data467 = data.confirm;
-        if (data467 && typeof data467 == "object" && !Array.isArray(data467)) {
-          for (const key76 in data467) {
-            if (!(key76 === "at-speed" || key76 === "stopped" || key76 === "released" || key76 === "clamped" || key76 === "air" || key76 === "hold-down")) {
-              const err1238 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key76 }, message: "must NOT have additional properties" };
+          if (data368["work-zero"] !== void 0) {
+            let data466 = data368["work-zero"];
+            if (data466 && typeof data466 == "object" && !Array.isArray(data466)) {
+              for (const key74 in data466) {
+                if (!pattern117.test(key74)) {
+                  const err1237 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key74 }, message: "must NOT have additional properties" };
+                  if (vErrors === null) {
+                    vErrors = [err1237];
+                  } else {
+                    vErrors.push(err1237);
+                  }
+                  errors++;
+                }
+              }
+              for (const key75 in data466) {
+                if (pattern117.test(key75)) {
+                  if (!validate29(data466[key75], { instancePath: instancePath + "/machine/work-zero/" + key75.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data466, parentDataProperty: key75, rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate29.errors : vErrors.concat(validate29.errors);
+                    errors = vErrors.length;
+                  }
+                }
+              }
+            } else {
+              const err1238 = { instancePath: instancePath + "/machine/work-zero", schemaPath: "#/properties/machine/properties/work-zero/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
                 vErrors = [err1238];
               } else {
@@ -14922,22 +14920,22 @@ var compiled = (() => {
               errors++;
             }
           }
-          if (data467["at-speed"] !== void 0) {
-            let data468 = data467["at-speed"];
-            const _errs1460 = errors;
-            let valid382 = false;
-            const _errs1461 = errors;
-            if (typeof data468 !== "string") {
-              const err1239 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-              if (vErrors === null) {
-                vErrors = [err1239];
-              } else {
-                vErrors.push(err1239);
-              }
-              errors++;
-            }
-            if ("operator" !== data468) {
-              const err1240 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+        } else {
+          const err1239 = { instancePath: instancePath + "/machine", schemaPath: "#/properties/machine/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          if (vErrors === null) {
+            vErrors = [err1239];
+          } else {
+            vErrors.push(err1239);
+          }
+          errors++;
+        }
+      }
+      if (data.confirm !== void 0) {
+        let data468 = data.confirm;
+        if (data468 && typeof data468 == "object" && !Array.isArray(data468)) {
+          for (const key76 in data468) {
+            if (!(key76 === "at-speed" || key76 === "stopped" || key76 === "released" || key76 === "clamped" || key76 === "air" || key76 === "hold-down")) {
+              const err1240 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key76 }, message: "must NOT have additional properties" };
               if (vErrors === null) {
                 vErrors = [err1240];
               } else {
@@ -14945,41 +14943,23 @@ var compiled = (() => {
               }
               errors++;
             }
-            var _valid63 = _errs1461 === errors;
-            valid382 = valid382 || _valid63;
+          }
+          if (data468["at-speed"] !== void 0) {
+            let data469 = data468["at-speed"];
             const _errs1463 = errors;
-            if (!validate41(data468, { instancePath: instancePath + "/confirm/at-speed", parentData: data467, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid63 = _errs1463 === errors;
-            valid382 = valid382 || _valid63;
-            if (!valid382) {
-              const err1241 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+            let valid383 = false;
+            const _errs1464 = errors;
+            if (typeof data469 !== "string") {
+              const err1241 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
               if (vErrors === null) {
                 vErrors = [err1241];
               } else {
                 vErrors.push(err1241);
               }
               errors++;
-            } else {
-              errors = _errs1460;
-              if (vErrors !== null) {
-                if (_errs1460) {
-                  vErrors.length = _errs1460;
-                } else {
-                  vErrors = null;
-                }
-              }
             }
-          }
-          if (data467.stopped !== void 0) {
-            let data469 = data467.stopped;
-            const _errs1465 = errors;
-            let valid383 = false;
-            const _errs1466 = errors;
-            if (typeof data469 !== "string") {
-              const err1242 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if ("operator" !== data469) {
+              const err1242 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1242];
               } else {
@@ -14987,50 +14967,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data469) {
-              const err1243 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid63 = _errs1464 === errors;
+            valid383 = valid383 || _valid63;
+            const _errs1466 = errors;
+            if (!validate41(data469, { instancePath: instancePath + "/confirm/at-speed", parentData: data468, parentDataProperty: "at-speed", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid63 = _errs1466 === errors;
+            valid383 = valid383 || _valid63;
+            if (!valid383) {
+              const err1243 = { instancePath: instancePath + "/confirm/at-speed", schemaPath: "#/properties/confirm/properties/at-speed/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1243];
               } else {
                 vErrors.push(err1243);
               }
               errors++;
-            }
-            var _valid64 = _errs1466 === errors;
-            valid383 = valid383 || _valid64;
-            const _errs1468 = errors;
-            if (!validate41(data469, { instancePath: instancePath + "/confirm/stopped", parentData: data467, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid64 = _errs1468 === errors;
-            valid383 = valid383 || _valid64;
-            if (!valid383) {
-              const err1244 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1244];
-              } else {
-                vErrors.push(err1244);
-              }
-              errors++;
             } else {
-              errors = _errs1465;
+              errors = _errs1463;
               if (vErrors !== null) {
-                if (_errs1465) {
-                  vErrors.length = _errs1465;
+                if (_errs1463) {
+                  vErrors.length = _errs1463;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data467.released !== void 0) {
-            let data470 = data467.released;
-            const _errs1470 = errors;
+          if (data468.stopped !== void 0) {
+            let data470 = data468.stopped;
+            const _errs1468 = errors;
             let valid384 = false;
-            const _errs1471 = errors;
+            const _errs1469 = errors;
             if (typeof data470 !== "string") {
-              const err1245 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1244 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1244];
+              } else {
+                vErrors.push(err1244);
+              }
+              errors++;
+            }
+            if ("operator" !== data470) {
+              const err1245 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1245];
               } else {
@@ -15038,50 +15018,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data470) {
-              const err1246 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid64 = _errs1469 === errors;
+            valid384 = valid384 || _valid64;
+            const _errs1471 = errors;
+            if (!validate41(data470, { instancePath: instancePath + "/confirm/stopped", parentData: data468, parentDataProperty: "stopped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid64 = _errs1471 === errors;
+            valid384 = valid384 || _valid64;
+            if (!valid384) {
+              const err1246 = { instancePath: instancePath + "/confirm/stopped", schemaPath: "#/properties/confirm/properties/stopped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1246];
               } else {
                 vErrors.push(err1246);
               }
               errors++;
-            }
-            var _valid65 = _errs1471 === errors;
-            valid384 = valid384 || _valid65;
-            const _errs1473 = errors;
-            if (!validate41(data470, { instancePath: instancePath + "/confirm/released", parentData: data467, parentDataProperty: "released", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid65 = _errs1473 === errors;
-            valid384 = valid384 || _valid65;
-            if (!valid384) {
-              const err1247 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1247];
-              } else {
-                vErrors.push(err1247);
-              }
-              errors++;
             } else {
-              errors = _errs1470;
+              errors = _errs1468;
               if (vErrors !== null) {
-                if (_errs1470) {
-                  vErrors.length = _errs1470;
+                if (_errs1468) {
+                  vErrors.length = _errs1468;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data467.clamped !== void 0) {
-            let data471 = data467.clamped;
-            const _errs1475 = errors;
+          if (data468.released !== void 0) {
+            let data471 = data468.released;
+            const _errs1473 = errors;
             let valid385 = false;
-            const _errs1476 = errors;
+            const _errs1474 = errors;
             if (typeof data471 !== "string") {
-              const err1248 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1247 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1247];
+              } else {
+                vErrors.push(err1247);
+              }
+              errors++;
+            }
+            if ("operator" !== data471) {
+              const err1248 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1248];
               } else {
@@ -15089,50 +15069,50 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data471) {
-              const err1249 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid65 = _errs1474 === errors;
+            valid385 = valid385 || _valid65;
+            const _errs1476 = errors;
+            if (!validate41(data471, { instancePath: instancePath + "/confirm/released", parentData: data468, parentDataProperty: "released", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid65 = _errs1476 === errors;
+            valid385 = valid385 || _valid65;
+            if (!valid385) {
+              const err1249 = { instancePath: instancePath + "/confirm/released", schemaPath: "#/properties/confirm/properties/released/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1249];
               } else {
                 vErrors.push(err1249);
               }
               errors++;
-            }
-            var _valid66 = _errs1476 === errors;
-            valid385 = valid385 || _valid66;
-            const _errs1478 = errors;
-            if (!validate41(data471, { instancePath: instancePath + "/confirm/clamped", parentData: data467, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid66 = _errs1478 === errors;
-            valid385 = valid385 || _valid66;
-            if (!valid385) {
-              const err1250 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1250];
-              } else {
-                vErrors.push(err1250);
-              }
-              errors++;
             } else {
-              errors = _errs1475;
+              errors = _errs1473;
               if (vErrors !== null) {
-                if (_errs1475) {
-                  vErrors.length = _errs1475;
+                if (_errs1473) {
+                  vErrors.length = _errs1473;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data467.air !== void 0) {
-            let data472 = data467.air;
-            const _errs1480 = errors;
+          if (data468.clamped !== void 0) {
+            let data472 = data468.clamped;
+            const _errs1478 = errors;
             let valid386 = false;
-            const _errs1481 = errors;
+            const _errs1479 = errors;
             if (typeof data472 !== "string") {
-              const err1251 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              const err1250 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1250];
+              } else {
+                vErrors.push(err1250);
+              }
+              errors++;
+            }
+            if ("operator" !== data472) {
+              const err1251 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
               if (vErrors === null) {
                 vErrors = [err1251];
               } else {
@@ -15140,79 +15120,100 @@ var compiled = (() => {
               }
               errors++;
             }
-            if ("operator" !== data472) {
-              const err1252 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+            var _valid66 = _errs1479 === errors;
+            valid386 = valid386 || _valid66;
+            const _errs1481 = errors;
+            if (!validate41(data472, { instancePath: instancePath + "/confirm/clamped", parentData: data468, parentDataProperty: "clamped", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid66 = _errs1481 === errors;
+            valid386 = valid386 || _valid66;
+            if (!valid386) {
+              const err1252 = { instancePath: instancePath + "/confirm/clamped", schemaPath: "#/properties/confirm/properties/clamped/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
               if (vErrors === null) {
                 vErrors = [err1252];
               } else {
                 vErrors.push(err1252);
               }
               errors++;
-            }
-            var _valid67 = _errs1481 === errors;
-            valid386 = valid386 || _valid67;
-            const _errs1483 = errors;
-            if (!validate41(data472, { instancePath: instancePath + "/confirm/air", parentData: data467, parentDataProperty: "air", rootData, dynamicAnchors })) {
-              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
-              errors = vErrors.length;
-            }
-            var _valid67 = _errs1483 === errors;
-            valid386 = valid386 || _valid67;
-            if (!valid386) {
-              const err1253 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
-              if (vErrors === null) {
-                vErrors = [err1253];
-              } else {
-                vErrors.push(err1253);
-              }
-              errors++;
             } else {
-              errors = _errs1480;
+              errors = _errs1478;
               if (vErrors !== null) {
-                if (_errs1480) {
-                  vErrors.length = _errs1480;
+                if (_errs1478) {
+                  vErrors.length = _errs1478;
                 } else {
                   vErrors = null;
                 }
               }
             }
           }
-          if (data467["hold-down"] !== void 0) {
-            let data473 = data467["hold-down"];
-            if (data473 && typeof data473 == "object" && !Array.isArray(data473)) {
-              if (data473.wait === void 0) {
-                const err1254 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
-                if (vErrors === null) {
-                  vErrors = [err1254];
+          if (data468.air !== void 0) {
+            let data473 = data468.air;
+            const _errs1483 = errors;
+            let valid387 = false;
+            const _errs1484 = errors;
+            if (typeof data473 !== "string") {
+              const err1253 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+              if (vErrors === null) {
+                vErrors = [err1253];
+              } else {
+                vErrors.push(err1253);
+              }
+              errors++;
+            }
+            if ("operator" !== data473) {
+              const err1254 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf/0/const", keyword: "const", params: { allowedValue: "operator" }, message: "must be equal to constant" };
+              if (vErrors === null) {
+                vErrors = [err1254];
+              } else {
+                vErrors.push(err1254);
+              }
+              errors++;
+            }
+            var _valid67 = _errs1484 === errors;
+            valid387 = valid387 || _valid67;
+            const _errs1486 = errors;
+            if (!validate41(data473, { instancePath: instancePath + "/confirm/air", parentData: data468, parentDataProperty: "air", rootData, dynamicAnchors })) {
+              vErrors = vErrors === null ? validate41.errors : vErrors.concat(validate41.errors);
+              errors = vErrors.length;
+            }
+            var _valid67 = _errs1486 === errors;
+            valid387 = valid387 || _valid67;
+            if (!valid387) {
+              const err1255 = { instancePath: instancePath + "/confirm/air", schemaPath: "#/properties/confirm/properties/air/anyOf", keyword: "anyOf", params: {}, message: "must match a schema in anyOf" };
+              if (vErrors === null) {
+                vErrors = [err1255];
+              } else {
+                vErrors.push(err1255);
+              }
+              errors++;
+            } else {
+              errors = _errs1483;
+              if (vErrors !== null) {
+                if (_errs1483) {
+                  vErrors.length = _errs1483;
                 } else {
-                  vErrors.push(err1254);
+                  vErrors = null;
+                }
+              }
+            }
+          }
+          if (data468["hold-down"] !== void 0) {
+            let data474 = data468["hold-down"];
+            if (data474 && typeof data474 == "object" && !Array.isArray(data474)) {
+              if (data474.wait === void 0) {
+                const err1256 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/required", keyword: "required", params: { missingProperty: "wait" }, message: "must have required property 'wait'" };
+                if (vErrors === null) {
+                  vErrors = [err1256];
+                } else {
+                  vErrors.push(err1256);
                 }
                 errors++;
               }
-              for (const key77 in data473) {
+              for (const key77 in data474) {
                 if (!(key77 === "wait" || key77 === "timeout")) {
-                  const err1255 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key77 }, message: "must NOT have additional properties" };
-                  if (vErrors === null) {
-                    vErrors = [err1255];
-                  } else {
-                    vErrors.push(err1255);
-                  }
-                  errors++;
-                }
-              }
-              if (data473.wait !== void 0) {
-                let data474 = data473.wait;
-                if (typeof data474 !== "string") {
-                  const err1256 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                  if (vErrors === null) {
-                    vErrors = [err1256];
-                  } else {
-                    vErrors.push(err1256);
-                  }
-                  errors++;
-                }
-                if ("hold-down" !== data474) {
-                  const err1257 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
+                  const err1257 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key77 }, message: "must NOT have additional properties" };
                   if (vErrors === null) {
                     vErrors = [err1257];
                   } else {
@@ -15221,20 +15222,19 @@ var compiled = (() => {
                   errors++;
                 }
               }
-              if (data473.timeout !== void 0) {
-                let data475 = data473.timeout;
-                if (typeof data475 === "string") {
-                  if (!pattern96.test(data475)) {
-                    const err1258 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
-                    if (vErrors === null) {
-                      vErrors = [err1258];
-                    } else {
-                      vErrors.push(err1258);
-                    }
-                    errors++;
+              if (data474.wait !== void 0) {
+                let data475 = data474.wait;
+                if (typeof data475 !== "string") {
+                  const err1258 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1258];
+                  } else {
+                    vErrors.push(err1258);
                   }
-                } else {
-                  const err1259 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  errors++;
+                }
+                if ("hold-down" !== data475) {
+                  const err1259 = { instancePath: instancePath + "/confirm/hold-down/wait", schemaPath: "#/properties/confirm/properties/hold-down/properties/wait/const", keyword: "const", params: { allowedValue: "hold-down" }, message: "must be equal to constant" };
                   if (vErrors === null) {
                     vErrors = [err1259];
                   } else {
@@ -15243,32 +15243,54 @@ var compiled = (() => {
                   errors++;
                 }
               }
+              if (data474.timeout !== void 0) {
+                let data476 = data474.timeout;
+                if (typeof data476 === "string") {
+                  if (!pattern97.test(data476)) {
+                    const err1260 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/pattern", keyword: "pattern", params: { pattern: "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$" }, message: 'must match pattern "^\\d{1,6}(\\.\\d{1,6})? ?(s|ms|min)$"' };
+                    if (vErrors === null) {
+                      vErrors = [err1260];
+                    } else {
+                      vErrors.push(err1260);
+                    }
+                    errors++;
+                  }
+                } else {
+                  const err1261 = { instancePath: instancePath + "/confirm/hold-down/timeout", schemaPath: "#/$defs/time/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                  if (vErrors === null) {
+                    vErrors = [err1261];
+                  } else {
+                    vErrors.push(err1261);
+                  }
+                  errors++;
+                }
+              }
             } else {
-              const err1260 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+              const err1262 = { instancePath: instancePath + "/confirm/hold-down", schemaPath: "#/properties/confirm/properties/hold-down/type", keyword: "type", params: { type: "object" }, message: "must be object" };
               if (vErrors === null) {
-                vErrors = [err1260];
+                vErrors = [err1262];
               } else {
-                vErrors.push(err1260);
+                vErrors.push(err1262);
               }
               errors++;
             }
           }
         } else {
-          const err1261 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+          const err1263 = { instancePath: instancePath + "/confirm", schemaPath: "#/properties/confirm/type", keyword: "type", params: { type: "object" }, message: "must be object" };
           if (vErrors === null) {
-            vErrors = [err1261];
+            vErrors = [err1263];
           } else {
-            vErrors.push(err1261);
+            vErrors.push(err1263);
           }
           errors++;
         }
       }
     } else {
-      const err1262 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+      const err1264 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
       if (vErrors === null) {
-        vErrors = [err1262];
+        vErrors = [err1264];
       } else {
-        vErrors.push(err1262);
+        vErrors.push(err1264);
       }
       errors++;
     }

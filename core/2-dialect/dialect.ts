@@ -280,6 +280,8 @@ export interface Format {
   /** Whether compensation and cycles are cancelled anew before each swap. */
   readonly cancelsBeforeChange: boolean;
   readonly compensationWord: string | null | undefined;
+  /** Letter of the word beside the code of the blended path that holds it to a tolerance. */
+  readonly toleranceWord: string | null | undefined;
   /** Reference return: whether an intermediate point of zero increment is written. */
   readonly referenceIntermediate: "none" | "incremental-zero" | undefined;
   readonly waitValues:

@@ -36,6 +36,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     cancelsBeforeChange: flag(resolving, "cancel.before-change"),
     ...resolveStops(resolving),
     compensationWord: letterOrNull(tree, "compensation.word"),
+    toleranceWord: letterOrNull(tree, "path.tolerance-word"),
     referenceIntermediate: wordOrNone<"incremental-zero">(tree, "machine.retract.intermediate"),
     waitValues: resolveWaitValues(resolving),
     header: resolvePage(resolving, "idioms.header"),

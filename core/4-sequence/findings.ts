@@ -1,5 +1,6 @@
-import type { Finding, Place } from "#base";
-import { milliPerRpm } from "#base";
+import type { Finding, Place, UnitSystem } from "#base";
+import { atomsPerUnit, milliPerRpm } from "#base";
+import type { Operation } from "#job";
 
 /** The findings of sequencing: one function a rule. */
 
@@ -36,6 +37,7 @@ const examples: Readonly<Record<string, string>> = {
   "distance.programs-in": "distance: { programs-in: absolute }",
   "arc.form": "arc: { form: incremental-centre }",
   "path.exact": "path: { exact: G61 }",
+  "path.tolerance-word": "path: { blend: G64, tolerance-word: P }",
   "work-offset": "work-offset: [G54, G55, G56]",
   "coolant.mist": "coolant: { mist: M7 }",
   "coolant.flood": "coolant: { flood: M8 }",
@@ -147,6 +149,56 @@ export function speedRounded(rpm: number, written: number, offset: number): Find
     offset,
     "numbers.speed",
   );
+}
+
+/** Why a tolerance is not said, the key behind it, and what to do other than asking for the exact path. */
+const unsaidTolerances = {
+  "no-word": {
+    reason: "the dialect has no word for that",
+    key: "path.tolerance-word",
+    fix: orDeclare(
+      "leave `tolerance` out of the operation if the controller's own way of rounding corners will do",
+      "path.tolerance-word",
+    ),
+  },
+  "below-increment": {
+    reason: "it is smaller than the least increment of a length",
+    key: "numbers.length",
+    fix: "state a wider tolerance",
+  },
+} as const;
+
+/** What of an operation may be held to a tolerance. */
+type Toleranced = Pick<Operation, "id" | "tolerance" | "source">;
+
+/** A tolerance that cannot be said, where the exact path holds it. */
+export function toleranceByExactPath(
+  { id, source }: Toleranced,
+  why: keyof typeof unsaidTolerances,
+): Finding {
+  const { reason, key } = unsaidTolerances[why];
+  const message = `operation ${id} may be blended within its tolerance, and ${reason}: it is written on the exact path, which holds any tolerance and may be slower`;
+  return remark("lower/tolerance", "note", message, source, key);
+}
+
+/** A tolerance that cannot be said, and no exact path to hold it. */
+export function toleranceNotHeld({ id, source }: Toleranced, why: keyof typeof unsaidTolerances): Finding {
+  const { reason, key, fix } = unsaidTolerances[why];
+  const message = `operation ${id} may be blended within its tolerance, and ${reason}; without a word for the exact path corners could be cut wider`;
+  const exact = `declare the exact path if the controller has a word for it, for instance \`${example("path.exact")}\``;
+  return refusal("lower/tolerance", message, `${fix}, or ${exact}`, source, key);
+}
+
+/** A tolerance that the word of the path cannot say as it is. */
+export function toleranceRounded(
+  units: UnitSystem,
+  { id, tolerance = 0, source }: Toleranced,
+  written: number,
+): Finding {
+  const text = (length: number): string =>
+    `${String(Number((length / atomsPerUnit[units]).toFixed(7)))} ${units}`;
+  const message = `the tolerance of operation ${id}, ${text(tolerance)}, is written as ${text(written)}`;
+  return remark("lower/rounded", "note", message, source, "numbers.length");
 }
 
 /** A speed for a message: 12500500 -> "12500.5 rpm". */

@@ -1,15 +1,13 @@
-import type { FeedMode, ModeStep, Plane, Step } from "#base";
+import type { FeedMode, Plane, Step } from "#base";
 import type { Operation } from "#job";
 import { writtenFeedMode } from "#lower";
 import { programDistance, setDistance } from "./distance.ts";
-import { orDeclare } from "./findings.ts";
 import { stateWorkOffset } from "./offsets.ts";
+import { stateLookAhead, statePath } from "./path-mode.ts";
 import type { Run } from "./run.ts";
 import type { ModesInForce } from "./state.ts";
 import { put } from "./steps.ts";
-import { optional, refuse } from "./words.ts";
-
-const startReason = "a program states every mode before it moves";
+import { optional, startReason } from "./words.ts";
 
 /** States a mode where the dialect has a word for it. */
 function state(run: Run, key: string, step: Step): void {
@@ -140,43 +138,10 @@ function stateArcCentre(run: Run): void {
   state(run, `arc.centre-words.${value}`, { kind: "arc-centre", value });
 }
 
-/** The path mode of an operation: blended unless it asks for the exact path or the dialect cannot say that. */
-function statePath(run: Run, operation: Operation): void {
-  const value = pathOf(run, operation);
-  if (value) put(run, { kind: "path", value });
-  stateLookAhead(run, operation.path === "exact" ? "off" : "on");
-}
-
-/** Blended operations are looked ahead over, those on the exact path are not. */
-function stateLookAhead(run: Run, value: "on" | "off"): void {
-  state(run, `path.look-ahead.${value}`, { kind: "look-ahead", value });
-}
-
 /** Compensation, with the slowing at inside corners turned on before it begins and off once it has ended. */
 export function putCompensation(run: Run, step: Extract<Step, { kind: "compensation" }>): void {
   const value = step.value === "off" ? "off" : "on";
   if (value === "off") put(run, step);
   state(run, `compensation.corner-feed.${value}`, { kind: "corner-feed", value });
   if (value === "on") put(run, step);
-}
-
-function pathOf(run: Run, operation: Operation): Extract<ModeStep, { kind: "path" }>["value"] | undefined {
-  const has = (name: string): boolean => optional(run, `path.${name}`, startReason);
-  const [exact, stop, blend] = [has("exact"), has("stop"), has("blend")];
-  if (operation.path !== "exact" && blend) return "blend";
-  if (exact) return "exact";
-  if (operation.path !== "exact") return undefined;
-  // An exact stop at each corner holds the path, too.
-  if (stop) return "stop";
-  refuse(
-    run,
-    "lower/word",
-    `operation ${operation.id} asks for the exact path, and the dialect has no word for that`,
-    orDeclare(
-      "leave `path` out of the operation if the controller's own way of rounding corners will do",
-      "path.exact",
-    ),
-    "path.exact",
-  );
-  return undefined;
 }

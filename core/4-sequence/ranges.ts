@@ -36,7 +36,7 @@ export function* withinDigits(
     const limit = largest[what];
     const most = typeof limit === "object" ? limit[units] : (limit ?? Infinity);
     if (Math.abs(value) <= most) return;
-    const message = `a ${what === "length" ? "place or way" : what} of this program has more digits than the dialect can write`;
+    const message = `a ${what === "length" ? "place, way or tolerance" : what} of this program has more digits than the dialect can write`;
     const fix =
       "state a smaller value in the job, or more digits (`digits`, `whole-digits`) in the dialect if the controller takes them";
     report(refusal("lower/range", message, fix, source, keys[what]));
@@ -57,6 +57,7 @@ function passStep(batch: Batch, row: number, passed: Passed, tell: Tell): void {
   const source = batch.source[row];
   if (step.kind === "spindle-speed") tell("speed", step.rpm, source);
   if (step.kind === "dwell") tell("dwell", step.time, source);
+  if (step.kind === "path") tell("length", step.tolerance ?? 0, source);
   if (step.kind === "feed-mode") passed.feedMode = step.value;
   if (step.kind === "distance") passed.incremental = step.value === "incremental";
 }

@@ -2,6 +2,9 @@ import type { Report } from "#base";
 import { noWord, refusal, undeclared } from "./findings.ts";
 import type { Run } from "./run.ts";
 
+/** Why a mode is said that no move of the job asks for. */
+export const startReason = "a program states every mode before it moves";
+
 /** The same report, but each word and each fact is asked for once. */
 export function onlyOnce(report: Report): Report {
   const told = new Set<string>();

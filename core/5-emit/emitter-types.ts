@@ -110,7 +110,7 @@ export type Step =
   | { readonly kind: "distance"; readonly value: "absolute" | "incremental" }
   | { readonly kind: "arc-centre"; readonly value: "absolute" | "incremental" }
   | { readonly kind: "feed-mode"; readonly value: FeedMode }
-  | { readonly kind: "path"; readonly value: "exact" | "stop" | "blend" }
+  | { readonly kind: "path"; readonly value: "exact" | "stop" | "blend"; readonly tolerance?: number }
   | { readonly kind: "look-ahead"; readonly value: "on" | "off" }
   | { readonly kind: "corner-feed"; readonly value: "on" | "off" }
   | { readonly kind: "overrides"; readonly value: "on" | "off" }

@@ -56,6 +56,7 @@ export const names = [
   "backOff",
   "dwells",
   "revolutions",
+  "tolerance",
   "between",
   "levelStated",
   "peck",

@@ -12,8 +12,8 @@ import type { WordedMeaning } from "./tables.ts";
 import { codeIndex } from "./tables.ts";
 
 /**
- * Sorts the codes of the block by modal group (NISTIR 6556 Table 4), and sets the words aside that a dwell or an extra code
- * of the block takes for itself.
+ * Sorts the codes of the block by modal group (NISTIR 6556 Table 4), and sets the words aside that a dwell, a blended path
+ * or an extra code of the block takes for itself.
  */
 export function classify(reader: Reader): void {
   const { block, slots, extras } = reader;
@@ -25,7 +25,13 @@ export function classify(reader: Reader): void {
     classifyCode(reader, letterM, block.mCode[index], block.mAt[index]);
   if (slots["non-modal"]?.meaning.kind === "dwell")
     reserve(reader, letterBit(reader.format.dwell?.word), slots["non-modal"].at);
+  if (slots.path !== undefined && isBlend(slots.path.meaning))
+    reserve(reader, letterBit(reader.format.toleranceWord), slots.path.at);
   for (const { code, at } of extras) reserve(reader, lettersOf(code), at);
+}
+
+function isBlend(meaning: Meaning): boolean {
+  return meaning.kind === "mode" && meaning.step.kind === "path" && meaning.step.value === "blend";
 }
 
 function classifyCode(reader: Reader, letter: number, tenths: number, at: number): void {

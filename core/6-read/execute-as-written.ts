@@ -9,6 +9,7 @@ import { readMessage } from "./read-message.ts";
 import { readCycleReturn, readMode, readSynchronising } from "./read-modes.ts";
 import { readMotion } from "./read-motion.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
+import { readPath } from "./read-path.ts";
 import { readReference } from "./read-reference.ts";
 import { readEarlyStop, readGear, readLateStop, readSpeed, readSpindleStart } from "./read-spindle.ts";
 import { readStop } from "./read-stop.ts";
@@ -67,7 +68,7 @@ const acts: readonly (readonly [Act, PlaceOf])[] = [
   [readCompensation, withWord("compensation", ({ format }) => letterBit(format.compensationWord))],
   [readLengthOffset, withWord("length-offset", ({ format }) => letterBit(format.lengthOffset?.word))],
   [readWorkOffset, ofGroup("work-offset")],
-  [readMode("path"), ofGroup("path")],
+  [readPath, ofGroup("path")],
   [readMode("look-ahead"), ofGroup("look-ahead")],
   [readMode("corner-feed"), ofGroup("corner-feed")],
   [readMode("distance"), ofGroup("distance")],

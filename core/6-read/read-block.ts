@@ -15,6 +15,7 @@ import { readMessage } from "./read-message.ts";
 import { readCycleReturn, readMode, readSynchronising } from "./read-modes.ts";
 import { move, readMotion } from "./read-motion.ts";
 import { wordText } from "./read-number.ts";
+import { readPath } from "./read-path.ts";
 import { readLengthOffset, readWorkOffset } from "./read-offsets.ts";
 import { readProgramNumber, startProgram } from "./read-framing.ts";
 import { readReference } from "./read-reference.ts";
@@ -45,7 +46,7 @@ export const orderOfExecution = [
   readCompensation, // 13
   readLengthOffset, // 14
   readWorkOffset, // 15
-  readMode("path"), // 16
+  readPath, // 16
   readMode("look-ahead"), // 16
   readMode("corner-feed"), // 16
   readMode("distance"), // 17

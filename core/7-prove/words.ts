@@ -83,7 +83,8 @@ const stepWords: Words = {
   distance: (step) => `${step.value} distances`,
   "arc-centre": (step) => `${step.value} arc centres`,
   "feed-mode": (step) => `feed ${step.value}`,
-  path: (step) => `path mode ${step.value}`,
+  path: (step, units) =>
+    `path mode ${step.value}${step.tolerance === undefined ? "" : `, tolerance ${lengthText(step.tolerance, units)}`}`,
   "look-ahead": (step) => `look-ahead ${step.value}`,
   "corner-feed": (step) => `slowing at inside corners ${step.value}`,
   overrides: (step) => `overrides ${step.value}`,

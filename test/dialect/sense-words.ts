@@ -43,6 +43,24 @@ export const wordCases: Readonly<Record<string, SenseCase>> = {
     text: "codes: { M27: { does: conveyor on, position: unchanged, spindle: unchanged, coolant: unchanged } }",
     finds: ["dialect/undeclared codes.M27.length-offset"],
   },
+  // Path.
+  "a tolerance with the letter of an axis": {
+    text: "path: { tolerance-word: X }",
+    finds: ["dialect/order path.tolerance-word"],
+  },
+  "a tolerance with the letter of the feed": {
+    text: "path: { tolerance-word: F }",
+    finds: ["dialect/order path.tolerance-word"],
+  },
+  "a tolerance with the letter that the blend has already": {
+    text: 'path: { blend: "G64 P1", tolerance-word: P }',
+    finds: ["dialect/order path.tolerance-word"],
+  },
+  "a tolerance whose letter has no place in a block": {
+    text: "path: { tolerance-word: E }",
+    finds: ["dialect/order blocks.order @ 1"],
+  },
+  "a tolerance with a letter of its own": { text: "path: { tolerance-word: Q }", finds: [] },
   // Stops.
   "a stop with its message is longer than a block may be": {
     text: "stops: { comment: with-stop }\nblocks: { longest: 64 }",

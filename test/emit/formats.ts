@@ -205,6 +205,7 @@ export const plain: Format = {
   lengthOffset: { word: "H", form: "with-first-z", added: 0, free: true, cancelledBy: "code" },
   cancelsBeforeChange: false,
   compensationWord: "D",
+  toleranceWord: null,
   referenceIntermediate: "incremental-zero",
   waitValues: undefined,
   idioms: { message: { blocks: [[{ literal: "(MSG, " }, { value: "text" }, { literal: ")" }]] } },

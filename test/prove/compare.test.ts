@@ -228,6 +228,22 @@ describe("findings say what differs, where, in trade words", () => {
     expect(findings[0].message).toContain("line 12 of the job");
     expect(findings[0].message).toContain("feed 800 mm/min expected, 801 mm/min read");
   });
+  test("a path that is blended within another tolerance, or within none", () => {
+    const at = sequence.items.findLastIndex(({ step }) => step?.kind === "path");
+    const path: Step = { kind: "path", value: "blend" };
+    for (const [step, text] of [
+      [{ ...path, tolerance: 210_000 }, "path mode blend, tolerance 0.021 mm read"],
+      [path, "path mode blend read"],
+    ] as const) {
+      const items = sequence.items.slice();
+      items[at] = { step };
+      const { findings, proof } = compareItems(sequence, items);
+      expect(proof).toBeUndefined();
+      expect(findings.map(({ rule }) => rule)).toEqual(["proof/differs"]);
+      expect(findings[0].message).toContain("path mode blend, tolerance 0.02 mm expected");
+      expect(findings[0].message).toContain(text);
+    }
+  });
   test("a missing step", () => {
     const { items } = drop(sequence, "confirm at-speed");
     const { findings, proof } = compareItems(sequence, items);

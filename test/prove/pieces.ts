@@ -188,7 +188,7 @@ export function afterSwap(setting: Setting, section: Section): Item[] {
       { kind: "plane", value: "xy" },
       { kind: "distance", value: "absolute" },
       { kind: "feed-mode", value: section.feedMode ?? "per-minute" },
-      { kind: "path", value: "exact" },
+      { kind: "path", value: "blend", tolerance: 200_000 },
       { kind: "work-offset", number: section.workOffset ?? 1 },
     ),
     ...(turning ? spinUp(setting, section.rpm, section.direction) : []),

@@ -110,6 +110,10 @@ function ofOperation(operation: RandomOperation, spoken: Speech): string[] {
       ? ["lower/coolant"]
       : []),
     ...(operation.path === "exact" && !spoken.exactPath ? ["lower/word"] : []),
+    // Without any word for the path nothing holds a tolerance; with one the exact path does.
+    ...(operation.path !== "exact" && operation.tolerance !== undefined && !spoken.exactPath
+      ? ["lower/tolerance"]
+      : []),
     ...(operation.spindle?.direction === "ccw" && !spoken.counterClockwise ? ["lower/word"] : []),
     ...(spoken.dwellsByTurns && operation.spindle === undefined && operation.moves.some(dwells)
       ? ["lower/dwell"]

@@ -26,6 +26,7 @@ export interface RandomOperation {
   readonly spindle?: { readonly rpm: number; readonly direction: "cw" | "ccw" };
   readonly coolant: string | readonly string[];
   readonly path?: "exact" | "blend";
+  readonly tolerance?: number;
   readonly feedMode: "per-minute" | "per-revolution" | "inverse-time";
   readonly workOffset: number;
   readonly moves: readonly Record<string, unknown>[];
@@ -286,6 +287,7 @@ const operationArbitrary = fc.record({
   offset: unit,
   coolant: unit,
   path: unit,
+  tolerance: unit,
   rpm: unit,
   start: choice,
   choices: fc.array(choice, { minLength: 1, maxLength: 12 }),
@@ -360,6 +362,10 @@ function makeOperation(
     ...(modest || draw.path < 0.6
       ? {}
       : { path: pick((draw.path - 0.6) * 2.5, ["blend", "blend", "exact"]) }),
+    // Now and then, from less than any least increment on.
+    ...(modest || draw.tolerance < 0.7
+      ? {}
+      : { tolerance: length(scale, pick((draw.tolerance - 0.7) * 3.3, [0.0004, 0.0127, 0.02, 0.05])) }),
     moves: [first, ...moves],
   };
 }

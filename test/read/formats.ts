@@ -194,6 +194,7 @@ export const format: Format = {
   lengthOffset: { word: "H", form: "with-first-z", added: 0, free: true, cancelledBy: "code" },
   cancelsBeforeChange: false,
   compensationWord: "D",
+  toleranceWord: null,
   referenceIntermediate: "incremental-zero",
   waitValues: { on: 1, off: 0, timeoutUnit: "s" },
   idioms: { message: { blocks: [[{ literal: "(MSG, " }, { value: "text" }, { literal: ")" }]] } },

@@ -2,7 +2,7 @@ import type { Batch, Step, UnitSystem } from "#base";
 import { axisBit, createBatch, rowKind } from "#base";
 import type { Format } from "#dialect";
 import type { Maker } from "./random-maker.ts";
-import { createRandom, moveAxes, row, step } from "./random-maker.ts";
+import { createRandom, grid, moveAxes, row, step } from "./random-maker.ts";
 import { arc, holes, line, machineMove, rapid } from "./random-motion.ts";
 
 /**
@@ -99,8 +99,8 @@ function rare(maker: Maker): void {
 
 function switchSpindle(maker: Maker): void {
   const { spindle, numbers } = maker.format;
-  const grid = 1000 / 10 ** numbers.speed.decimals;
-  const speed: Step = { kind: "spindle-speed", rpm: (1 + maker.random.below(24_000)) * grid };
+  const increment = 1000 / 10 ** numbers.speed.decimals;
+  const speed: Step = { kind: "spindle-speed", rpm: (1 + maker.random.below(24_000)) * increment };
   const start: Step = { kind: "spindle-start", direction: maker.random.chance(0.5) ? "cw" : "ccw" };
   if (maker.running && maker.random.chance(0.3)) {
     step(maker, { kind: "spindle-stop" });
@@ -114,8 +114,9 @@ function switchSpindle(maker: Maker): void {
 }
 
 function dwell(maker: Maker): void {
-  const grid = (maker.format.dwell?.unit === "ms" ? 1000 : 1e6) / 10 ** maker.format.numbers.dwell.decimals;
-  step(maker, { kind: "dwell", time: (1 + maker.random.below(500)) * grid });
+  const increment =
+    (maker.format.dwell?.unit === "ms" ? 1000 : 1e6) / 10 ** maker.format.numbers.dwell.decimals;
+  step(maker, { kind: "dwell", time: (1 + maker.random.below(500)) * increment });
 }
 
 function changeTool(maker: Maker): void {
@@ -155,8 +156,15 @@ function modes(maker: Maker): void {
   maker.plane = planes[maker.random.below(planes.length)];
   step(maker, { kind: "plane", value: maker.plane });
   if (maker.random.chance(0.5))
-    step(maker, { kind: "path", value: maker.random.chance(0.5) ? "blend" : "exact" });
+    step(maker, maker.random.chance(0.5) ? blended(maker) : { kind: "path", value: "exact" });
   if (maker.random.chance(0.3)) toggleDistance(maker);
+}
+
+/** A blended path, within a tolerance now and then where the dialect has a word for it. */
+function blended(maker: Maker): Step {
+  const bounded = Boolean(maker.format.toleranceWord) && maker.random.chance(0.5);
+  const tolerance = (1 + maker.random.below(2000)) * grid(maker);
+  return { kind: "path", value: "blend", ...(bounded ? { tolerance } : {}) };
 }
 
 function toggleDistance(maker: Maker): void {

@@ -64,6 +64,7 @@ const dialects: Readonly<Record<string, Format>> = {
   "arcs by radius": with_({ arc: { ...arc, form: "radius" } }),
   "absolute centres": with_({ arc: { ...arc, form: "absolute-centre" } }),
   "turns in a word": with_({ arc: { ...arc, turnsWord: "L" } }),
+  "tolerances of the path": with_({ toleranceWord: "P" }),
   "implied points, leading zeros left out": with_({ numbers: implied("leading") }),
   "implied points, trailing zeros left out": with_({ numbers: implied("trailing") }),
   "implied points, all digits": with_({ numbers: implied("none") }),

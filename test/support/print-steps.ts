@@ -65,6 +65,10 @@ export function printStep(step: Step): string {
       return step.code === "" ? step.action : `${step.action} ${step.code}`;
     case "reference-return":
       return `reference-return ${axes.filter((_, axis) => step.axes & (1 << axis)).join("")}`;
+    case "path":
+      return step.tolerance === undefined
+        ? `path ${step.value}`
+        : `path ${step.value} within ${String(step.tolerance / atomsPerMillimetre)}`;
     case "cycle-definition":
       return `cycle ${step.cycle} to z${String(step.depth / atomsPerMillimetre)}`;
     default:

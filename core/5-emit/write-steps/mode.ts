@@ -1,11 +1,20 @@
 import type { ModeKind } from "#base";
-import { call, cases, get, run, same, set, str } from "../builders.ts";
+import { call, cases, differs, get, nothing, run, same, set, str, when } from "../builders.ts";
 import type { Case, Statement } from "../builders.ts";
 import { hasWord } from "../code-text.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import type { Code } from "#dialect";
-import { codeWithSeparator, keyOf } from "../words.ts";
+import {
+  blockOf,
+  codeWithSeparator,
+  codeWords,
+  inOrder,
+  keyed,
+  keyOf,
+  numberWord,
+  settled,
+} from "../words.ts";
 import { forgetFeed, forgetMotion } from "../write-state.ts";
 import { oneCode } from "./one-code.ts";
 
@@ -65,13 +74,29 @@ export function writeMode(kind: ModeKind): (context: Context) => Statement[] {
     const codes: Readonly<Record<string, Code | null | undefined>> = context.format.codes.modes[kind];
     const branches = Object.entries(modeKeys[kind]).map(([value, key]): Case => ({
       of: str(value),
-      statements: modeBlock(context, kind, key, codes[value]),
+      statements:
+        key === "path.blend"
+          ? blendBlock(context, codes[value])
+          : modeBlock(context, kind, key, codes[value]),
     }));
     // A feed that was the lead of a thread is none for what follows.
     const forgets = kind === "cycle" && context.format.cycles?.tapLead === true ? forgetFeed() : [];
     const effects = [...(modeEffects[kind]?.() ?? []), ...forgets];
     return [cases(get("step", "value"), branches, [faultOn(kind)]), ...effects];
   };
+}
+
+/** The blended path; a tolerance has its word beside the code, in a block of its own: `G64 P0.02`. */
+function blendBlock(context: Context, code: Code | null | undefined): Statement[] {
+  const plain = modeBlock(context, "path", "path.blend", code);
+  if (!hasWord(code)) return plain;
+  const key = "path.tolerance-word";
+  const tolerance = get("step", "tolerance");
+  const letter = context.format.toleranceWord ?? "";
+  if (letter === "") return [when(differs(tolerance, nothing()), [faultOn(key)], plain)];
+  const word = keyed(context, key, numberWord(letter, "writeLength", tolerance));
+  const words = inOrder(context, [...codeWords(context, "path.blend", code), word]);
+  return [when(differs(tolerance, nothing()), [settled(), ...blockOf(context, words)], plain)];
 }
 
 /** A mode among others; one whose code has a word beside it stands in a block of its own, and so do units that come first. */

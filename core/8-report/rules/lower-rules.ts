@@ -10,6 +10,8 @@ export const lowerRules = {
   "lower/compensation": "The dialect can say the compensation that the job asks for.",
   "lower/cycle": "A cycle fits the controller's own, or can be written longhand.",
   "lower/arc": "An arc can be said, or replaced by chords within a stated tolerance.",
+  "lower/tolerance":
+    "The tolerance of a blended path is said, as stated or smaller, or the path is exact: without it corners could be cut wider.",
   "lower/axes-at-once": "No motion at feed moves more axes than the controller moves at once.",
   "lower/full-circle": "An arc whose rounded ends meet stays what it was: a full circle, a line, or nothing.",
   "lower/range": "A number fits the format of its address.",

@@ -147,7 +147,7 @@ export const axisGroups: readonly AxisGroup[] = [
       axis(73, "lowest and highest feed", "machine.feed"),
       axis(74, "word and unit of the dwell", "dwell.word dwell.unit"),
       axis(75, "what may share a dwell's block", "dwell.blocks"),
-      axis(76, "path mode", "path.exact path.stop path.blend", "a tolerance has no word yet"),
+      axis(76, "path mode and its tolerance", "path.exact path.stop path.blend path.tolerance-word"),
       axis(77, "look-ahead", "path.look-ahead"),
       axis(78, "feed in inside corners", "compensation.corner-feed"),
     ],

@@ -50,6 +50,12 @@ const compensated = jobWith(
 
 const exact = jobWith([...into, { line: { x: 20 } }], { path: "exact" });
 
+/** A corner that may be left by 0.02 mm. */
+const bounded = jobWith([...into, { line: { x: 20 } }, { line: { y: 20 } }], {
+  path: "blend",
+  tolerance: 0.02,
+});
+
 const allowedToo = "fewer or smaller arcs are arcs there, too";
 
 /** Group F: motion, arcs and paths. */
@@ -237,6 +243,32 @@ export const cases: readonly AxisCase[] = [
     one: "path: { exact: G61, stop: none, blend: G64 }",
     other: "path: { exact: none, stop: G61.1, blend: G64 }",
     job: exact,
+  },
+  {
+    axis: 76,
+    title: "a word for the tolerance of a blended path, or the exact path in its place",
+    base: "rs274ngc",
+    one: "path: { tolerance-word: P }",
+    other: "path: { tolerance-word: none }",
+    job: bounded,
+    oneTakes: "the exact path is a path there, too",
+  },
+  {
+    axis: 76,
+    title: "the tolerance behind P or behind Q",
+    base: "rs274ngc",
+    one: "path: { tolerance-word: P }",
+    other: "path: { tolerance-word: Q }",
+    job: bounded,
+  },
+  {
+    axis: 76,
+    title: "a tolerance that is said, or one that nothing holds",
+    base: "iso-6983",
+    one: "path: { blend: G64, tolerance-word: P }",
+    other: "path: { blend: G64, tolerance-word: none }",
+    job: bounded,
+    otherRefuses: "lower/tolerance",
   },
   {
     axis: 77,

@@ -79,6 +79,7 @@ export const traceKeys = [
     "feed.per-minute",
     "path.exact",
     "path.blend",
+    "path.tolerance-word",
     "cancel.overrides",
     "cancel.cycles",
     "compensation.off",
@@ -744,7 +745,18 @@ function writePath(state, step) {
             break;
         case "stop": throw fault("path.stop");
         case "blend":
-            writeMode(state, "G64 ", 23 /* path.blend */);
+            if (step.tolerance !== undefined) {
+                if (state.waiting)
+                    settle(state);
+                let at = beginBlock(state);
+                state.trace(state.base + at, 23 /* path.blend */);
+                at = write(state, at, "G64 ");
+                state.trace(state.base + at, 24 /* path.tolerance-word */);
+                at = writeLength(state, at, P, step.tolerance);
+                endBlock(state, at);
+            }
+            else
+                writeMode(state, "G64 ", 23 /* path.blend */);
             break;
         default: throw fault("path");
     }
@@ -772,7 +784,7 @@ function writeCornerFeed(state, step) {
 function writeOverrides(state, step) {
     switch (step.value) {
         case "on":
-            writeMode(state, "M48 ", 24 /* cancel.overrides */);
+            writeMode(state, "M48 ", 25 /* cancel.overrides */);
             break;
         default: throw fault("overrides");
     }
@@ -782,7 +794,7 @@ function writeOverrides(state, step) {
 function writeCycleOff(state, step) {
     switch (step.value) {
         case "off":
-            writeMode(state, "G80 ", 25 /* cancel.cycles */);
+            writeMode(state, "G80 ", 26 /* cancel.cycles */);
             break;
         default: throw fault("cycle");
     }
@@ -817,16 +829,16 @@ function writeScale(state, step) {
 function writeCompensation(state, step) {
     switch (step.value) {
         case "off":
-            writeMode(state, "G40 ", 26 /* compensation.off */);
+            writeMode(state, "G40 ", 27 /* compensation.off */);
             break;
         case "left": {
             if (state.waiting)
                 settle(state);
             let at = beginBlock(state);
-            state.trace(state.base + at, 27 /* compensation.left */);
+            state.trace(state.base + at, 28 /* compensation.left */);
             at = write(state, at, "G41 ");
             if (step.offset !== 0) {
-                state.trace(state.base + at, 28 /* compensation.word */);
+                state.trace(state.base + at, 29 /* compensation.word */);
                 at = writeWholeWord(state, at, D, step.offset, 2);
             }
             endBlock(state, at);
@@ -836,10 +848,10 @@ function writeCompensation(state, step) {
             if (state.waiting)
                 settle(state);
             let at = beginBlock(state);
-            state.trace(state.base + at, 29 /* compensation.right */);
+            state.trace(state.base + at, 30 /* compensation.right */);
             at = write(state, at, "G42 ");
             if (step.offset !== 0) {
-                state.trace(state.base + at, 28 /* compensation.word */);
+                state.trace(state.base + at, 29 /* compensation.word */);
                 at = writeWholeWord(state, at, D, step.offset, 2);
             }
             endBlock(state, at);
@@ -853,22 +865,22 @@ function writeCompensation(state, step) {
 function writeWorkOffset(state, step) {
     switch (step.number) {
         case 1:
-            writeMode(state, "G54 ", 30 /* work-offset.1 */);
+            writeMode(state, "G54 ", 31 /* work-offset.1 */);
             break;
         case 2:
-            writeMode(state, "G55 ", 31 /* work-offset.2 */);
+            writeMode(state, "G55 ", 32 /* work-offset.2 */);
             break;
         case 3:
-            writeMode(state, "G56 ", 32 /* work-offset.3 */);
+            writeMode(state, "G56 ", 33 /* work-offset.3 */);
             break;
         case 4:
-            writeMode(state, "G57 ", 33 /* work-offset.4 */);
+            writeMode(state, "G57 ", 34 /* work-offset.4 */);
             break;
         case 5:
-            writeMode(state, "G58 ", 34 /* work-offset.5 */);
+            writeMode(state, "G58 ", 35 /* work-offset.5 */);
             break;
         case 6:
-            writeMode(state, "G59 ", 35 /* work-offset.6 */);
+            writeMode(state, "G59 ", 36 /* work-offset.6 */);
             break;
         case 7: throw fault("work-offset.7");
         case 8: throw fault("work-offset.8");
@@ -883,7 +895,7 @@ function writeWorkOffset(state, step) {
 // A tool length offset, or none: where Z is with it is unknown.
 function writeLengthOffset(state, step) {
     if (step.number === 0)
-        writeMode(state, "G49 ", 36 /* length-offset.off */);
+        writeMode(state, "G49 ", 37 /* length-offset.off */);
     else {
         if (state.waiting)
             settle(state);
@@ -909,9 +921,9 @@ function writeSelectTool(state, step) {
 function writeChangeTool(state, step) {
     if (state.held === "tool") {
         let at = beginBlock(state);
-        state.trace(state.base + at, 38 /* tools */);
+        state.trace(state.base + at, 39 /* tools */);
         at = writeWholeWord(state, at, T, state.value, 2);
-        state.trace(state.base + at, 37 /* tools.change */);
+        state.trace(state.base + at, 38 /* tools.change */);
         at = write(state, at, "M06 ");
         endBlock(state, at);
         state.held = "";
@@ -921,7 +933,7 @@ function writeChangeTool(state, step) {
         if (state.waiting)
             settle(state);
         let at = beginBlock(state);
-        state.trace(state.base + at, 37 /* tools.change */);
+        state.trace(state.base + at, 38 /* tools.change */);
         at = write(state, at, "M06 ");
         endBlock(state, at);
     }
@@ -943,16 +955,16 @@ function writeSpindleStart(state, step) {
         let at = beginBlock(state);
         switch (step.direction) {
             case "cw":
-                state.trace(state.base + at, 39 /* spindle.cw */);
+                state.trace(state.base + at, 40 /* spindle.cw */);
                 at = write(state, at, "M03 ");
                 break;
             case "ccw":
-                state.trace(state.base + at, 40 /* spindle.ccw */);
+                state.trace(state.base + at, 41 /* spindle.ccw */);
                 at = write(state, at, "M04 ");
                 break;
             default: throw fault("spindle");
         }
-        state.trace(state.base + at, 41 /* spindle.order */);
+        state.trace(state.base + at, 42 /* spindle.order */);
         at = writeSpeed(state, at, S, state.value);
         endBlock(state, at);
         state.held = "";
@@ -964,11 +976,11 @@ function writeSpindleStart(state, step) {
         let at = beginBlock(state);
         switch (step.direction) {
             case "cw":
-                state.trace(state.base + at, 39 /* spindle.cw */);
+                state.trace(state.base + at, 40 /* spindle.cw */);
                 at = write(state, at, "M03 ");
                 break;
             case "ccw":
-                state.trace(state.base + at, 40 /* spindle.ccw */);
+                state.trace(state.base + at, 41 /* spindle.ccw */);
                 at = write(state, at, "M04 ");
                 break;
             default: throw fault("spindle");
@@ -982,7 +994,7 @@ function writeSpindleStop(state, step) {
     if (state.waiting)
         settle(state);
     let at = beginBlock(state);
-    state.trace(state.base + at, 42 /* spindle.stop */);
+    state.trace(state.base + at, 43 /* spindle.stop */);
     at = write(state, at, "M05 ");
     endBlock(state, at);
 }
@@ -1000,7 +1012,7 @@ function writeCoolant(state, step) {
         settle(state);
     let at = beginBlock(state);
     if (!step.on && step.medium === "all") {
-        state.trace(state.base + at, 45 /* coolant.off */);
+        state.trace(state.base + at, 46 /* coolant.off */);
         at = write(state, at, "M09 ");
     }
     else {
@@ -1008,11 +1020,11 @@ function writeCoolant(state, step) {
             throw fault("coolant.off");
         switch (step.medium) {
             case "mist":
-                state.trace(state.base + at, 43 /* coolant.mist */);
+                state.trace(state.base + at, 44 /* coolant.mist */);
                 at = write(state, at, "M07 ");
                 break;
             case "flood":
-                state.trace(state.base + at, 44 /* coolant.flood */);
+                state.trace(state.base + at, 45 /* coolant.flood */);
                 at = write(state, at, "M08 ");
                 break;
             case "air": throw fault("coolant.air");
@@ -1038,7 +1050,7 @@ function writeWait(state, step) {
     if (state.waiting)
         settle(state);
     let at = beginBlock(state);
-    state.trace(state.base + at, 46 /* idioms.wait-signal */);
+    state.trace(state.base + at, 47 /* idioms.wait-signal */);
     at = write(state, at, "M94 P");
     at = writeLarge(state.bytes, at, step.input);
     at = write(state, at, " R");
@@ -1054,9 +1066,9 @@ function writeDwell(state, step) {
     if (state.waiting)
         settle(state);
     let at = beginBlock(state);
-    state.trace(state.base + at, 48 /* dwell.code */);
+    state.trace(state.base + at, 49 /* dwell.code */);
     at = write(state, at, "G04 ");
-    state.trace(state.base + at, 47 /* dwell.word */);
+    state.trace(state.base + at, 48 /* dwell.word */);
     at = writeDwellTime(state, at, P, step.time);
     endBlock(state, at);
 }
@@ -1067,11 +1079,11 @@ function writePause(state, step) {
         settle(state);
     let at = beginBlock(state);
     if (step.optional) {
-        state.trace(state.base + at, 49 /* stops.optional */);
+        state.trace(state.base + at, 50 /* stops.optional */);
         at = write(state, at, "M01 ");
     }
     else {
-        state.trace(state.base + at, 50 /* stops.stop */);
+        state.trace(state.base + at, 51 /* stops.stop */);
         at = write(state, at, "M00 ");
     }
     endBlock(state, at);
@@ -1084,7 +1096,7 @@ function writeMessage(state, step) {
     if (state.waiting)
         settle(state);
     let at = state.at;
-    state.trace(state.base + at, 52 /* idioms.message */);
+    state.trace(state.base + at, 53 /* idioms.message */);
     at = write(state, at, "(MSG, ");
     at = writeText(state, at, cleanCharacters(step.text, 55));
     at = write(state, at, ") ");
@@ -1102,36 +1114,36 @@ function writeCycleDefinition(state, step) {
     switch (step.cycle) {
         case "drill":
             state.code = "G81 ";
-            state.key = 53 /* cycles.drill */;
+            state.key = 54 /* cycles.drill */;
             break;
         case "dwell":
             state.dwells = true;
             state.code = "G82 ";
-            state.key = 54 /* cycles.dwell */;
+            state.key = 55 /* cycles.dwell */;
             break;
         case "peck":
             state.pecks = true;
             state.code = "G83 ";
-            state.key = 55 /* cycles.peck */;
+            state.key = 56 /* cycles.peck */;
             break;
         case "chip-break":
             state.pecks = true;
             state.code = "G73 ";
-            state.key = 56 /* cycles.chip-break */;
+            state.key = 57 /* cycles.chip-break */;
             break;
         case "tap":
             state.code = "G84 ";
-            state.key = 57 /* cycles.tap */;
+            state.key = 58 /* cycles.tap */;
             break;
         case "tap-left": throw fault("cycles.tap-left");
         case "ream":
             state.code = "G85 ";
-            state.key = 58 /* cycles.ream */;
+            state.key = 59 /* cycles.ream */;
             break;
         case "bore-dwell":
             state.dwells = true;
             state.code = "G89 ";
-            state.key = 59 /* cycles.bore-dwell */;
+            state.key = 60 /* cycles.bore-dwell */;
             break;
         case "bore-stop": throw fault("cycles.bore-stop");
         case "bore-manual": throw fault("cycles.bore-manual");
@@ -1141,7 +1153,7 @@ function writeCycleDefinition(state, step) {
         case "initial":
             if (step.levelStated || state.fragment) {
                 state.returnCode = "G98 ";
-                state.returnKey = 60 /* cycles.return.initial */;
+                state.returnKey = 61 /* cycles.return.initial */;
             }
             else
                 state.returnCode = "";
@@ -1149,7 +1161,7 @@ function writeCycleDefinition(state, step) {
         case "retract":
             if (step.levelStated || state.fragment) {
                 state.returnCode = "G99 ";
-                state.returnKey = 61 /* cycles.return.retract */;
+                state.returnKey = 62 /* cycles.return.retract */;
             }
             else
                 state.returnCode = "";
@@ -1194,7 +1206,7 @@ function writeProgramEnd(state, step) {
     if (state.waiting)
         settle(state);
     let at = beginBlock(state);
-    state.trace(state.base + at, 63 /* stops.end */);
+    state.trace(state.base + at, 64 /* stops.end */);
     at = write(state, at, "M30 ");
     endBlock(state, at);
 }
@@ -1202,7 +1214,7 @@ function writeProgramEnd(state, step) {
 // The line that the text begins and ends with.
 function writeDelimiter(state) {
     let at = state.at;
-    state.trace(state.base + at, 64 /* file.delimiter */);
+    state.trace(state.base + at, 65 /* file.delimiter */);
     at = write(state, at, "%\n");
     state.at = at;
 }
@@ -1226,7 +1238,7 @@ function settle(state) {
         }
         case "tool": {
             let at = beginBlock(state);
-            state.trace(state.base + at, 38 /* tools */);
+            state.trace(state.base + at, 39 /* tools */);
             at = writeWholeWord(state, at, T, state.value, 2);
             endBlock(state, at);
             break;
@@ -1251,7 +1263,7 @@ function beginBlock(state) {
         return state.at;
     const bytes = state.bytes;
     let at = state.at;
-    state.trace(state.base + at, 65 /* blocks.number */);
+    state.trace(state.base + at, 66 /* blocks.number */);
     bytes[at++] = N;
     at = writeLarge(bytes, at, state.number);
     state.number = state.number + 10 > 99990 ? 10 : state.number + 10;
@@ -1389,7 +1401,7 @@ function writeFeed(state, at, address, value) {
 // A word with a length, in the units of the program.
 function writeLength(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 66 /* numbers.length */);
+    state.trace(state.base + at, 67 /* numbers.length */);
     bytes[at++] = address;
     at = state.inch ? writeDecimals4(bytes, at, value / 25400) : writeDecimals3(bytes, at, value / 10000);
     bytes[at++] = space;
@@ -1399,7 +1411,7 @@ function writeLength(state, at, address, value) {
 // A word for the shape of an arc: a centre or a radius.
 function writeArcCentre(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 67 /* numbers.arc-centre */);
+    state.trace(state.base + at, 68 /* numbers.arc-centre */);
     bytes[at++] = address;
     at = state.inch ? writeDecimals4(bytes, at, value / 25400) : writeDecimals3(bytes, at, value / 10000);
     bytes[at++] = space;
@@ -1409,7 +1421,7 @@ function writeArcCentre(state, at, address, value) {
 // A word with the depth of a peck.
 function writePeck(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 68 /* numbers.peck */);
+    state.trace(state.base + at, 69 /* numbers.peck */);
     bytes[at++] = address;
     at = state.inch ? writeDecimals4(bytes, at, value / 25400) : writeDecimals3(bytes, at, value / 10000);
     bytes[at++] = space;
@@ -1419,7 +1431,7 @@ function writePeck(state, at, address, value) {
 // A word with an angle in degrees.
 function writeAngle(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 69 /* numbers.angle */);
+    state.trace(state.base + at, 70 /* numbers.angle */);
     bytes[at++] = address;
     at = writeDecimals3(bytes, at, value / 1000);
     bytes[at++] = space;
@@ -1429,7 +1441,7 @@ function writeAngle(state, at, address, value) {
 // A feed in lengths a minute.
 function writeFeedPerMinute(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 70 /* numbers.feed-per-minute */);
+    state.trace(state.base + at, 71 /* numbers.feed-per-minute */);
     bytes[at++] = address;
     at = state.inch ? writeDecimals2(bytes, at, value / 2540000) : writeDecimals1(bytes, at, value / 1000000);
     bytes[at++] = space;
@@ -1439,7 +1451,7 @@ function writeFeedPerMinute(state, at, address, value) {
 // A word with a spindle speed.
 function writeSpeed(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 71 /* numbers.speed */);
+    state.trace(state.base + at, 72 /* numbers.speed */);
     bytes[at++] = address;
     at = writeDecimals0(bytes, at, value / 1000);
     bytes[at++] = space;
@@ -1449,7 +1461,7 @@ function writeSpeed(state, at, address, value) {
 // A word with the time of a dwell.
 function writeDwellTime(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 72 /* numbers.dwell */);
+    state.trace(state.base + at, 73 /* numbers.dwell */);
     bytes[at++] = address;
     at = writeDecimals0(bytes, at, value / 1000);
     bytes[at++] = space;
@@ -1459,7 +1471,7 @@ function writeDwellTime(state, at, address, value) {
 // A word with the time of a dwell in a fixed cycle.
 function writeCycleDwell(state, at, address, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 73 /* numbers.cycle-dwell */);
+    state.trace(state.base + at, 74 /* numbers.cycle-dwell */);
     bytes[at++] = address;
     at = writeDecimals0(bytes, at, value / 1000);
     bytes[at++] = space;
@@ -1469,7 +1481,7 @@ function writeCycleDwell(state, at, address, value) {
 // The longest time of a wait, without a word of its own.
 function writeTimeout(state, at, value) {
     const bytes = state.bytes;
-    state.trace(state.base + at, 74 /* numbers.timeout */);
+    state.trace(state.base + at, 75 /* numbers.timeout */);
     at = writeDecimals1(bytes, at, value / 100000);
     return at;
 }

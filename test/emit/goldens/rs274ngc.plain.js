@@ -571,7 +571,10 @@ function writePath(state, step) {
             writeMode(state, 8, "G61.1 ");
             break;
         case "blend":
-            writeMode(state, 8, "G64 ");
+            if (step.tolerance !== undefined)
+                throw fault("path.tolerance-word");
+            else
+                writeMode(state, 8, "G64 ");
             break;
         default: throw fault("path");
     }
