@@ -1,5 +1,6 @@
 import type { Dialect, Format } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
+import { stated } from "./resolving.ts";
 import { isNone, nodeAt } from "./tree.ts";
 import { word } from "./values.ts";
 
@@ -145,9 +146,17 @@ function checkMessage({ fail }: Resolving, { idioms, characters, comments }: For
   }
 }
 
-/** The tool word that brings a length offset back would swap the tool. */
-function checkResume({ fail }: Resolving, { stops, lengthOffset }: Format): void {
-  if (stops.resume !== "loses-modes" || lengthOffset?.form !== "in-tool-word") return;
+/** What a stop loses has to be said again behind it: units that stand in the first block alone cannot be. */
+function checkResume(resolving: Resolving, { stops, lengthOffset, unitsStated, codes }: Format): void {
+  const { fail } = resolving;
+  if (stops.resume !== "loses-modes") return;
+  const saysUnits = codes.modes.units.mm !== null || codes.modes.units.inch !== null;
+  if (unitsStated === "first-block" && saysUnits && (codes.stop !== null || codes.optionalStop !== null)) {
+    const message = `A stop loses the units (${stated(resolving, "stops.resume")}), and they are said in the first block alone (${stated(resolving, "units.stated")}): nothing could state them again.`;
+    const fix = "State `units: { stated: with-modes }`, or `resume: keeps-modes` if the control keeps them.";
+    fail("dialect/format", "stops.resume", message, fix);
+  }
+  if (lengthOffset?.form !== "in-tool-word") return;
   const message =
     "A stop loses the length offset, which stands in the tool word: nothing could state it again without a swap.";
   fail("dialect/format", "stops.resume", message, "Use a control that keeps its modes over a stop.");

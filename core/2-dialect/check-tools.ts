@@ -1,5 +1,6 @@
 import type { Dialect } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
+import { stated } from "./resolving.ts";
 import { word } from "./values.ts";
 
 /** Keys of tools and length offsets that contradict one another. */
@@ -15,6 +16,17 @@ export function checkTools(resolving: Resolving, { format, machine }: Dialect): 
     );
   }
   checkOffsetZero(resolving);
+  checkEmptying(resolving, machine);
+}
+
+/** The change that puts the last tool away would start the spindle without one. */
+function checkEmptying(resolving: Resolving, { endsEmpty, changeEffects }: Dialect["machine"]): void {
+  if (!endsEmpty || changeEffects?.spindle !== "restarts") return;
+  const restarts = stated(resolving, "machine.change-effects.spindle");
+  const message = `The program ends with a change that empties the spindle (${stated(resolving, "tools.empty")}), and each change starts it again (${restarts}): it would turn without a tool.`;
+  const fix =
+    "State `tools: { empty: none }`, or another effect if the control leaves an empty spindle alone.";
+  resolving.fail("dialect/machine", "tools.empty", message, fix);
 }
 
 /** Keys of cycles that contradict one another, or the machine. */

@@ -1784,7 +1784,7 @@ export type MessageOfAStop = "own-block" | "with-stop";
  */
 export type ModesBehindAStop = "keeps-modes" | "loses-modes";
 /**
- * Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it.
+ * Whether the end of the program puts the modes back by itself. no: the program states feed per minute, the XY plane, compensation off, absolute distances and cycles off before its end, each where there is a word for it, and the work offset where a machine move has suspended it (`motion.machine-move-lasts`).
  *
  * If wrong: the next program, or what the operator types in, runs in increments or in another plane.
  */

@@ -46,6 +46,14 @@ export function must<T>(
   return need(read(tree, path), path, example);
 }
 
+/** A value as it stands, and where: `units.stated: first-block`, own.yaml:3. */
+export function stated({ tree, files }: Resolving, path: string): string {
+  const node = nodeAt(tree, path);
+  if (node === undefined) return `\`${path}\``;
+  const value = node.kind === "scalar" ? `: ${String(node.value)}` : "";
+  return `\`${path}${value}\`, ${files[node.origin.file]}:${node.origin.line}`;
+}
+
 function undeclared(path: string): string {
   return `No file of the dialect states \`${path}\`, and a value is never guessed.`;
 }

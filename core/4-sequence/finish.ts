@@ -3,6 +3,7 @@ import { raiseHood } from "./hood.ts";
 import { restoreModes } from "./modes.ts";
 import { cancelLengthOffset } from "./offsets.ts";
 import { switchAllOutputsOff } from "./outputs.ts";
+import { restoreWorkOffset } from "./motion.ts";
 import { park } from "./pause.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
@@ -31,6 +32,9 @@ export function finishProgram(run: Run): void {
   if (machine.endsEmpty && state.held !== 0) emptySpindle(run);
   if (machine.park) park(run, "it ends at the parking place");
   const endResets = fact(run, machine.endResets, "stops.end-resets", "a program has an end");
-  if (endResets === false) restoreModes(run);
+  if (endResets === false) {
+    restoreWorkOffset(run);
+    restoreModes(run);
+  }
   if (need(run, "stops.end", "a program has an end")) put(run, { kind: "program-end" });
 }

@@ -72,7 +72,7 @@ function move(run: Run, place: Place, other: Place, at: Float64Array, stated: nu
 }
 
 /** States the work offset anew where a move in machine coordinates has suspended it. */
-function restoreWorkOffset(run: Run): void {
+export function restoreWorkOffset(run: Run): void {
   const { workOffset, workSuspended } = run.state;
   if (workSuspended && workOffset !== undefined) put(run, { kind: "work-offset", number: workOffset });
 }

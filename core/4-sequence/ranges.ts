@@ -56,7 +56,7 @@ function passStep(batch: Batch, row: number, passed: Passed, tell: Tell): void {
   const step = batch.asides[batch.aside[row]];
   const source = batch.source[row];
   if (step.kind === "spindle-speed") tell("speed", step.rpm, source);
-  if (step.kind === "dwell") tell("dwell", step.time, source);
+  if (step.kind === "dwell") tell("dwell", step.revolutions ?? step.time, source);
   if (step.kind === "path") tell("length", step.tolerance ?? 0, source);
   if (step.kind === "feed-mode") passed.feedMode = step.value;
   if (step.kind === "distance") passed.incremental = step.value === "incremental";

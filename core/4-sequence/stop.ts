@@ -10,10 +10,13 @@ import { fact } from "./words.ts";
  */
 export function stopForOperator(run: Run, optional: boolean): void {
   const { machine, request, job, state } = run;
+  const { workOffset } = state;
   put(run, { kind: "pause", optional });
   if (fact(run, machine.afterStop, "stops.resume", "it stops for the operator") !== "loses-modes") return;
   const operation = job.operations[state.operation] ?? job.operations[request.operations[0] ?? -1];
   stateAllModes(run, operation);
-  // A retract to clearance is in work coordinates: it has to know which.
-  if (operation && machine.retract?.by === "clearance") stateWorkOffset(run, operation);
+  // A retract to clearance is in work coordinates: those in which the tool has come here, not yet those of what follows.
+  if (machine.retract?.by !== "clearance") return;
+  if (workOffset !== undefined) put(run, { kind: "work-offset", number: workOffset });
+  else if (operation) stateWorkOffset(run, operation);
 }

@@ -1,6 +1,7 @@
 import { atomsPerMillimetre, axisBit } from "#base";
 import type { Tool } from "#job";
 import { confirmSensedClamp } from "./drawbar.ts";
+import { remark } from "./findings.ts";
 import { putMessage } from "./message.ts";
 import { stopForOperator } from "./stop.ts";
 import { workRapid } from "./motion.ts";
@@ -16,10 +17,11 @@ export function swapByOperator(run: Run, tool: Tool): void {
   // For the first tool the machine may stay where it is: nobody can say that it is in the way there.
   const mayStay = !run.state.held && facts?.changePosition === undefined;
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
-  // The message stands directly before the stop, when nothing moves any more. Without one the tool word says which tool it is.
+  // The message stands directly before the stop, when nothing moves any more.
   const withStop = run.request.capabilities.stopComment === "with-stop";
   if (withStop) selectTool(run, tool);
   if (words["idioms.message"] === true) putMessage(run, request(run, tool));
+  else warnOfSilence(run, tool);
   if (!withStop) selectTool(run, tool);
   if (need(run, "stops.stop", "the operator changes the tools")) stopForOperator(run, false);
   retract(run);
@@ -27,12 +29,21 @@ export function swapByOperator(run: Run, tool: Tool): void {
 }
 
 function request(run: Run, tool: Tool): string {
-  const description = `, ${tool.description === "" ? plainWords(tool) : tool.description}`;
   const set = run.machine.lengths === "operator" ? " AND SET Z" : "";
-  return `LOAD TOOL ${String(tool.number)}${set}${description}`;
+  const description = tool.description === "" ? "" : `, ${tool.description}`;
+  return `LOAD TOOL ${String(tool.number)}${set}, ${plainWords(tool)}${description}`;
 }
 
-/** Kind and diameter, so that two drills without a description are told apart: drill 5 mm. */
+/** The program stops and shows a number at most: whoever starts it has to know what to put in. */
+function warnOfSilence(run: Run, tool: Tool): void {
+  const message = `the dialect has no messages, so the program stops for a tool without showing "${request(run, tool)}"`;
+  const fix =
+    'give the operator the list of tools, or state `idioms: { message: "(MSG, {{text}})" }` in the dialect if the controller takes comments';
+  const finding = remark("lower/no-message", "warning", message, run.state.source, "idioms.message");
+  run.report({ ...finding, fix });
+}
+
+/** Kind and diameter, which a description need not say: drill 5 mm. */
 function plainWords({ kind, diameter }: Tool): string {
   return `${kind} ${String(Number((diameter / atomsPerMillimetre).toFixed(3)))} mm`;
 }

@@ -38,6 +38,7 @@ function endFaults(watch: Watch): EndFault[] {
     park: program.moved && !isParked(watch),
     outputs: state.outputs.size > 0,
     modes: facts.endResets === false && leavesModes(watch),
+    suspended: facts.endResets === false && offsets.suspended,
   };
   return (Object.keys(undone) as EndFault[]).filter((fault) => undone[fault]);
 }

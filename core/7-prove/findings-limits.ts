@@ -28,6 +28,7 @@ const endFaults = {
   park: "the machine is not parked",
   outputs: "an output is on",
   modes: "a mode is in force that the end does not put back",
+  suspended: "machine coordinates hold until a work offset is stated, which the end does not do",
 } as const;
 
 /** What can be left undone at the end. */

@@ -6,12 +6,16 @@ import { nowhere, unknownTool } from "./state.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 
-/** Work offset word (NISTIR 6556 3.5.13). Restating the one in force changes nothing. */
+/**
+ * Work offset word (NISTIR 6556 3.5.13). Restating the one in force changes nothing; nor does, before anything moves behind a stop
+ * that has lost it, the one in which the tool has come there.
+ */
 export function workOffset(watch: Watch, number: number): void {
   const { offsets, windows, program, approach, compensation, cycle } = watch.state;
   const changes = offsets.work !== number;
+  const restates = program.resumes && number === offsets.lost;
   offsets.suspended = false;
-  if (changes && program.moved) {
+  if (changes && !restates && program.moved) {
     const say = (fault: "height" | "compensation" | "cycle"): void =>
       tell(watch, findings["offset/change"]({ fault, number }));
     // Where Z still has to go up, the next motion shows whether the change or the motion is the fault.

@@ -66,6 +66,7 @@ export function loseModes(watch: Watch): void {
   program.stated.clear();
   program.resumes = true;
   modes.plane = modes.distance = undefined;
+  if (offsets.work !== 0) offsets.lost = offsets.work;
   offsets.work = 0;
   offsets.workExcused = false;
   offsets.length = unknownTool;
@@ -74,9 +75,10 @@ export function loseModes(watch: Watch): void {
 
 /** program/resume: what such a stop has lost is stated again before anything moves. */
 export function checkResumed(watch: Watch): void {
-  const { program } = watch.state;
+  const { program, offsets } = watch.state;
   if (!program.resumes) return;
   program.resumes = false;
+  offsets.lost = 0;
   const missing = unstated(watch).filter((kind) => kind !== "coolant");
   if (missing.length === 0) return;
   const detail = { missing: listText(missing.map((kind) => startWords[kind])) };

@@ -127,6 +127,8 @@ export interface OffsetState {
   work: number;
   /** Whether a motion in machine coordinates has suspended it. */
   suspended: boolean;
+  /** The one in force at a stop that has lost it, until something moves; 0 elsewhere. */
+  lost: number;
   /** The missing work offset was named. */
   workExcused: boolean;
   length: number;
@@ -354,6 +356,7 @@ export function createState(facts: MachineFacts, job: JobFacts): State {
     offsets: {
       work: 0,
       suspended: false,
+      lost: 0,
       workExcused: false,
       length: unknownTool,
       lengthByEffect: false,

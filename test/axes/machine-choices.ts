@@ -77,7 +77,8 @@ export const choices: readonly Choice[] = [
     values: [{ file: { "blank-lines": "between-sections" } }, { file: { "blank-lines": "none" } }],
   },
   { axis: 38, values: [{ numbers: { length: { "whole-digits": 4 } } }] },
-  { axis: 49, values: [{ units: { stated: "first-block" } }] },
+  // Units of the first block alone cannot be said again behind a stop that loses them.
+  { axis: 49, values: [{ units: { stated: "first-block" }, stops: { resume: "keeps-modes" } }] },
   { axis: 60, values: [{ motion: { "rapid-axes": "one-at-a-time" } }] },
   { axis: 88, values: [{ coolant: { blocks: "together" }, blocks: { "m-words": 3 } }] },
   { axis: 95, values: [{ tools: { empty: 99 } }] },

@@ -152,6 +152,10 @@ export const machineCases: Readonly<Record<string, SenseCase>> = {
     text: "machine: { travel: { x: [0, 100], y: [0, 100] }, park: [50, 200] }",
     finds: ["dialect/machine machine.park"],
   },
+  "an emptied spindle that the change would start again": {
+    text: "machine: { change-effects: { spindle: restarts } }\ntools: { empty: 0 }",
+    finds: ["dialect/machine tools.empty @ 4"],
+  },
   "a keep-out box inside out": {
     text: "machine: { keep-out: [{ name: vise, min: [0, 0, 0], max: [10, 0, 10] }] }",
     finds: ["dialect/machine machine.keep-out.1"],

@@ -74,6 +74,15 @@ export const wordCases: Readonly<Record<string, SenseCase>> = {
     text: "stops: { resume: loses-modes }\nlength-offset: none\nmachine: { length-offset: { form: in-tool-word } }",
     finds: ["dialect/format stops.resume"],
   },
+  "units that a stop loses, and that stand in the first block alone": {
+    text: "stops: { resume: loses-modes }\nunits: { stated: first-block }",
+    finds: ["dialect/format stops.resume"],
+  },
+  "units that a stop loses, and for which there is no word": {
+    extends: "iso-6983",
+    text: "stops: { resume: loses-modes }\nunits: { stated: first-block }",
+    finds: [],
+  },
   // Coolant.
   "a medium that could not be turned off": {
     text: "coolant: { off: { mist: M97 } }",

@@ -89,6 +89,12 @@ export const startAndSpindle: readonly Broken[] = [
   },
   {
     rule: "program/resume",
+    how: "modes are lost at two swaps by hand",
+    times: 2,
+    make: () => losing(operatorSwap()),
+  },
+  {
+    rule: "program/resume",
     how: "one of the modes is not stated again",
     times: 2,
     make: () => losing(before(before(pausing(), "retract again", lostModes), "retract again", lostModes, 1)),

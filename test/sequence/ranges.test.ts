@@ -26,6 +26,22 @@ test.each(cases)("a number with more digits than %s is a finding before any text
   expect(errors.find(({ rule }) => rule === "lower/range")?.fix).toContain("digits");
 });
 
+test("a dwell in revolutions with more digits than its word is a finding, too", async () => {
+  // 0.5 s at 12000 rpm are 100 revolutions.
+  const keys = (digits: number): string =>
+    `dwell: { unit: rev }\nnumbers: { dwell: { decimals: 0, suppressed-zeros: none, digits: ${digits} } }\nconfirm: { at-speed: operator, stopped: operator }\n`;
+  const found = async (digits: number): Promise<string[]> => {
+    const text = `dialect: leaf\ntitle: A leaf\nextends: longhand\n${keys(digits)}`;
+    const { outcome } = postText(
+      { job: sampleJob },
+      await ready("leaf.dialect.yaml", { "leaf.dialect.yaml": text }),
+    );
+    return outcome.findings.map(({ rule, key }) => `${rule} ${key ?? ""}`);
+  };
+  expect(await found(2)).toContain("lower/range numbers.dwell");
+  expect(await found(3)).not.toContain("lower/range numbers.dwell");
+});
+
 test("numbers that fit are no finding", async () => {
   const { outcome } = postText({ job: sampleJob }, await ready("longhand"));
   expect(outcome.findings.map(({ rule }) => rule)).not.toContain("lower/range");

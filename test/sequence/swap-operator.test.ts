@@ -25,7 +25,7 @@ describe("a change by the operator", () => {
     const { lines, findings } = run({ job: two, machine });
     expect(findings).toEqual([]);
     expect(between(lines, "length-offset 0", "feed-mode per-minute")).toEqual([
-      "message LOAD TOOL 1, end-mill 6",
+      "message LOAD TOOL 1, end-mill 6 mm, end-mill 6",
       "select-tool 1",
       "pause",
       "machine rapid z0",
@@ -54,13 +54,18 @@ describe("a change by the operator", () => {
     expect(between(lines, "wait input 4 on 10s", "rapid x10 y20")).toEqual(["coolant all off"]);
   });
 
-  test("goes without a message where the dialect has none: the tool word says the number", () => {
+  test("warns of each tool that no message names: the tool word says a number at most", () => {
     const { lines, findings } = run({
       job: two,
       machine,
       capabilities: capabilitiesOf({}, { "idioms.message": undefined }),
     });
-    expect(findings).toEqual([]);
+    expect(findings.map(({ rule, severity, key }) => `${rule} ${severity} ${key ?? ""}`)).toEqual([
+      "lower/no-message warning idioms.message",
+      "lower/no-message warning idioms.message",
+    ]);
+    expect(findings[0].message).toContain("LOAD TOOL 1, end-mill 6 mm, end-mill 6");
+    expect(findings[0].fix).toContain("idioms: { message:");
     expect(lines.filter((line) => line.startsWith("message"))).toEqual([]);
   });
 

@@ -32,7 +32,11 @@ export const recipes: readonly Recipe[] = [
   recipe("nothing may stand between the words", "blocks: { separator: none }"),
   recipe("one G code in a block", "blocks: { g-words: one, modes: apart }"),
   recipe("a block has 72 characters at most", "blocks: { longest: 72 }"),
-  recipe("comments begin with a semicolon", "comments: { style: semicolon }"),
+  recipe(
+    "comments begin with a semicolon",
+    "comments: { style: semicolon }",
+    'idioms: { message: ";MSG {{text}}" }',
+  ),
   recipe(
     "no decimal points; 1 is a thousandth of a millimetre",
     "numbers: { point: never, suppressed-zeros: leading }",
