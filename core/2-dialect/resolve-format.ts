@@ -223,6 +223,7 @@ function resolveArc(resolving: Resolving): Format["arc"] {
     helix: yes(tree, "arc.helix"),
     fullCircle: yes(tree, "arc.full-circle"),
     largestSweep: largestSweep(tree),
+    quadrants: word<"any" | "one">(tree, "arc.quadrants"),
     planes: arcPlanes(tree),
   };
 }

@@ -66,7 +66,8 @@ export const choices: readonly Choice[] = [
   { axis: 87, values: [{ coolant: { mist: "M08", flood: "M07" } }] },
   { axis: 92, values: [{ tools: { blocks: "apart" } }] },
   { axis: 97, values: [{ machine: { "length-offset": { form: "own-block" } } }] },
-  { axis: 103, values: [{ cycles: { levels: "relative" } }] },
+  { axis: 65, values: [{ arc: { quadrants: "one", "full-circle": "no" } }] },
+  { axis: 103, values: [{ cycles: { levels: "relative" } }, { cycles: { levels: "from-initial" } }] },
   { axis: 108, values: [{ cycles: { words: { "dwell-unit": "s" } } }] },
   {
     axis: 14,

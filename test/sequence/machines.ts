@@ -93,6 +93,7 @@ export function capabilitiesOf(
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,
+      quadrants: "any",
       fullCircle: true,
       planes: ["xy"],
       helix: true,
