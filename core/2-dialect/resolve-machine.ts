@@ -125,7 +125,7 @@ function resolveSignals(resolving: Resolving): MachineFacts["signals"] {
     const node = nodeAt(tree, path);
     if (node === undefined || isNone(node)) continue;
     signals[name] = {
-      input: must(resolving, number, node.kind === "mapping" ? `${path}.input` : path, 4),
+      input: must(resolving, number, node.kind === "mapping" ? `${path}.input` : path),
       level: word<"on" | "off">(tree, `${path}.level`) ?? "on",
       settle: time(tree, `${path}.settle`) ?? 0,
     };
@@ -136,14 +136,14 @@ function resolveSignals(resolving: Resolving): MachineFacts["signals"] {
 function resolveRetract(resolving: Resolving): RetractFacts | undefined {
   const path = "machine.retract";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
-  const by = must(resolving, word<RetractFacts["by"]>, `${path}.by`, "machine-move");
+  const by = must(resolving, word<RetractFacts["by"]>, `${path}.by`);
   const change = place(resolving.tree, `${path}.change-position`);
   return {
     by,
-    z: by === "machine-move" ? must(resolving, length, `${path}.z`, 0) : 0,
-    actsOn: must(resolving, word<RetractFacts["actsOn"]>, `${path}.acts-on`, "spindle-nose"),
-    cancelLengthFirst: must(resolving, yes, `${path}.cancel-length-first`, "no"),
-    intermediate: must(resolving, wordOrNone<"incremental-zero">, `${path}.intermediate`, "none"),
+    z: by === "machine-move" ? must(resolving, length, `${path}.z`) : 0,
+    actsOn: must(resolving, word<RetractFacts["actsOn"]>, `${path}.acts-on`),
+    cancelLengthFirst: must(resolving, yes, `${path}.cancel-length-first`),
+    intermediate: must(resolving, wordOrNone<"incremental-zero">, `${path}.intermediate`),
     changePosition: change === undefined ? undefined : { x: change[0], y: change[1], z: change[2] },
   };
 }
@@ -152,9 +152,9 @@ function resolveLengthOffset(resolving: Resolving): LengthOffsetFacts | undefine
   const path = "machine.length-offset";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
   return {
-    form: must(resolving, wordOrNone<LengthOffsetForm>, `${path}.form`, "with-first-z"),
-    selectMoves: must(resolving, yes, `${path}.select-moves`, "no"),
-    cancelMoves: must(resolving, yes, `${path}.cancel-moves`, "no"),
+    form: must(resolving, wordOrNone<LengthOffsetForm>, `${path}.form`),
+    selectMoves: must(resolving, yes, `${path}.select-moves`),
+    cancelMoves: must(resolving, yes, `${path}.cancel-moves`),
   };
 }
 
@@ -163,8 +163,7 @@ type LengthOffsetForm = "with-first-z" | "own-block" | "in-tool-word";
 /** What a code does besides; undefined where the group is not stated at all. */
 export function resolveEffects(resolving: Resolving, path: string): Effects | undefined {
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
-  const effect = <T extends string>(name: string): T =>
-    must(resolving, word<T>, `${path}.${name}`, "unchanged");
+  const effect = <T extends string>(name: string): T => must(resolving, word<T>, `${path}.${name}`);
   return {
     position: effect("position"),
     spindle: effect("spindle"),
@@ -183,8 +182,8 @@ function resolveOutputs(resolving: Resolving): OutputFacts[] {
   if (node?.kind !== "mapping") return [];
   return [...node.entries.keys()].map((name) => ({
     name,
-    number: must(resolving, number, `machine.outputs.${name}.number`, 1),
-    during: must(resolving, word<OutputFacts["during"]>, `machine.outputs.${name}.during`, "cutting"),
+    number: must(resolving, number, `machine.outputs.${name}.number`),
+    during: must(resolving, word<OutputFacts["during"]>, `machine.outputs.${name}.during`),
   }));
 }
 
@@ -194,9 +193,9 @@ function resolveKeepOut(resolving: Resolving): NamedBox[] {
   return node.items.map((_, index) => {
     const path = `machine.keep-out.${index + 1}`;
     return {
-      name: must(resolving, word, `${path}.name`, "vise"),
-      min: must(resolving, place, `${path}.min`, "[0, 0, 0]"),
-      max: must(resolving, place, `${path}.max`, "[10, 10, 10]"),
+      name: must(resolving, word, `${path}.name`),
+      min: must(resolving, place, `${path}.min`),
+      max: must(resolving, place, `${path}.max`),
     };
   });
 }
@@ -204,13 +203,13 @@ function resolveKeepOut(resolving: Resolving): NamedBox[] {
 function resolveTapping(resolving: Resolving): MachineFacts["tapping"] {
   const path = "machine.tapping";
   if (nodeAt(resolving.tree, path) === undefined) return undefined;
-  const kind = must(resolving, wordOrNone<"floating" | "synchronised">, `${path}.kind`, "none");
+  const kind = must(resolving, wordOrNone<"floating" | "synchronised">, `${path}.kind`);
   if (kind === "none") return { kind, reversal: 0, longhand: false };
   const floating = kind === "floating";
   return {
     kind,
-    reversal: floating ? must(resolving, time, `${path}.reversal`, "1 s") : 0,
-    longhand: must(resolving, yes, `${path}.longhand`, "no"),
+    reversal: floating ? must(resolving, time, `${path}.reversal`) : 0,
+    longhand: must(resolving, yes, `${path}.longhand`),
   };
 }
 
@@ -218,9 +217,9 @@ function resolveArcTolerance(resolving: Resolving): MachineFacts["arcTolerance"]
   const path = "arc.tolerance";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
   return {
-    mm: must(resolving, length, `${path}.mm`, 0.002),
-    inch: Math.round(must(resolving, number, `${path}.inch`, 0.0002) * atomsPerInch),
-    relative: must(resolving, number, `${path}.relative`, 0),
+    mm: must(resolving, length, `${path}.mm`),
+    inch: Math.round(must(resolving, number, `${path}.inch`) * atomsPerInch),
+    relative: must(resolving, number, `${path}.relative`),
   };
 }
 

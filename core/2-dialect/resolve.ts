@@ -30,7 +30,9 @@ export async function resolveFiles(
   const files = chain.links.map(({ file }) => file);
   const resolving = startResolving(chain.merged, files, report);
   const resolved = await resolveTree(resolving);
+  resolving.reportMissing();
   if (!resolving.failed()) checkSense(resolving, resolved);
+  resolving.reportMissing();
   if (resolving.failed()) return undefined;
   const largest = largestNumbers(resolved.format, resolved.capabilities);
   const capabilities = { ...resolved.capabilities, ...(largest === undefined ? {} : { largest }) };

@@ -244,7 +244,7 @@ describe("what a job needs and the dialect does not say", () => {
     expect(findings[0]).toMatchObject({
       message:
         "the dialect does not say `confirm.at-speed`, which this job needs because no tool may cut before the spindle is up to speed",
-      fix: "state it in the dialect file, for instance `confirm: { at-speed: { wait: at-speed, timeout: 10 s } }`",
+      fix: "state it in the dialect file, for instance `confirm: { at-speed: { wait: at-speed, timeout: ? s } }`, with a time that you have taken with a watch in place of the question mark",
       place: { source: "job", offset: 0 },
     });
   });
