@@ -19,7 +19,7 @@ import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
 import { statableSteps } from "./statable.ts";
 import type { ScalarNode, TreeNode } from "./tree.ts";
-import { isNone, nodeAt } from "./tree.ts";
+import { isNone, nodeAt, walkTree } from "./tree.ts";
 import {
   feed,
   length,
@@ -42,7 +42,8 @@ type ParsedParts = Pick<MachineFacts, "confirm" | "opaqueEffects">;
 export function resolveMachine(resolving: Resolving, parsed: ParsedParts): MachineFacts {
   const { tree } = resolving;
   return {
-    declared: nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined,
+    declared: isDeclared(tree),
+    unsaid: isDeclared(tree) ? unsaidOf(tree) : [],
     countsIn: countsIn(tree),
     statable: statableSteps(tree),
     travel: resolveTravel(tree),
@@ -74,6 +75,39 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     machineMoveLasts: word<"block" | "until-work-offset">(tree, "motion.machine-move-lasts"),
     arcTolerance: resolveArcTolerance(resolving),
   };
+}
+
+function isDeclared(tree: TreeNode): boolean {
+  return nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined;
+}
+
+/** What any machine has and a usual job is checked against; without it the check does not take place. */
+const ownFacts = [
+  ...["x", "y", "z"].map((axis) => `machine.travel.${axis}`),
+  ...["min-rpm", "max-rpm"].map((limit) => `machine.spindle.${limit}`),
+];
+
+/** What a dialect without a machine states, too, so that a leaf inherits it whether it is true of the machine or not. */
+const inheritedFacts = ["confirm.at-speed", "confirm.stopped"];
+
+/** A dialect without a machine is behind the last file of the chain that states travel or spindle. */
+function unsaidOf(tree: TreeNode): string[] {
+  const files: number[] = [];
+  for (const group of ["machine.travel", "machine.spindle"]) {
+    const node = nodeAt(tree, group);
+    if (node !== undefined) walkTree(node, (_, { origin }) => files.push(origin.file));
+  }
+  const last = Math.max(...files);
+  const isForeign = (key: string): boolean => {
+    const node = nodeAt(tree, key);
+    let foreign = node !== undefined;
+    if (node !== undefined)
+      walkTree(node, (_, part) => {
+        if (part.kind !== "mapping" && part.origin.file <= last) foreign = false;
+      });
+    return foreign;
+  };
+  return [...ownFacts.filter((key) => nodeAt(tree, key) === undefined), ...inheritedFacts.filter(isForeign)];
 }
 
 function countsIn(tree: TreeNode): MachineFacts["countsIn"] {

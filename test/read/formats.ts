@@ -240,6 +240,7 @@ export const format: Format = {
 /** A machine of which only is said what reading depends on. */
 export const machine: MachineFacts = {
   declared: true,
+  unsaid: [],
   statable: [],
   travel: {},
   spindle: {

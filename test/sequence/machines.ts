@@ -178,6 +178,7 @@ export const stoppedByDwell: Confirmation = {
 export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
   return {
     declared: true,
+    unsaid: [],
     statable: [
       ...([
         "units",

@@ -266,6 +266,16 @@ describe("hints", () => {
     ]);
   });
 
+  test("a machine that is stated in part: what is not checked, and what is not its own", () => {
+    const unsaid = ["machine.travel.z", "confirm.stopped"];
+    const { findings } = run({ job: one, machine: machineOf({ unsaid }) });
+    expect(findings.map(({ rule, severity, key }) => [rule, severity, key])).toEqual([
+      ["dialect/no-machine", "warning", "machine.travel.z"],
+      ["dialect/no-machine", "warning", "confirm.stopped"],
+    ]);
+    expect(findings[0].message).toContain("not checked: `machine.travel.z`");
+  });
+
   test("a change of speed in the moves is held against the limits, too", () => {
     const { findings } = run({ job: one, machine: machineOf() }, [
       { x: 0, y: 0 },
