@@ -94,6 +94,8 @@ export interface ArcCapabilities {
   readonly form: "incremental-centre" | "absolute-centre" | "radius" | "none" | undefined;
   /** Largest sweep in one block, micro-degrees. Key "arc.largest-sweep". */
   readonly largestSweep: number | undefined;
+  /** Whether one block may cross the quadrant lines of its circle, or stays in one quadrant. Key "arc.quadrants". */
+  readonly quadrants: "any" | "one" | undefined;
   /** Whether one block can be a full circle. Key "arc.full-circle". */
   readonly fullCircle: boolean | undefined;
   /** Planes with arcs. Key "arc.planes". */

@@ -10,6 +10,8 @@ import type { CoolantMedium, SpindleDirection, StepKind } from "./step.ts";
 export interface MachineFacts {
   /** Whether any machine is declared; an archetype has none. */
   readonly declared: boolean;
+  /** Keys of a declared machine that no file states, or that come from a dialect without one: "machine.travel.z". */
+  readonly unsaid: readonly string[];
   /** Units that the controller counts in before a word says them; undefined where programs are in those of their job. */
   readonly countsIn: UnitSystem | undefined;
   /** Kinds of steps for which the dialect has a word, so that the start of a program must state them. */

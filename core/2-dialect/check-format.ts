@@ -198,6 +198,29 @@ function checkRapids({ fail }: Resolving, { codes, motion }: Format): void {
   fail("dialect/format", "motion.rapid-feed", message, "State `rapid: none`, or `rapid-feed: none`.");
 }
 
+/** What a control cannot do that takes no arc over a quadrant line. */
+function checkQuadrants(
+  fail: Resolving["fail"],
+  { form, quadrants, fullCircle, largestSweep }: Format["arc"],
+): void {
+  if (quadrants !== "one") return;
+  const refuse = (message: string, fix: string): void => {
+    fail("dialect/arc", "arc.quadrants", message, fix);
+  };
+  if (form === "radius")
+    refuse(
+      "The centre of an arc by its radius follows from its ends and lies beside the grid, so that no end lies on a quadrant line.",
+      "State `form: incremental-centre` or `form: absolute-centre` if the controller has one, else `form: none`.",
+    );
+  if (fullCircle === true)
+    refuse("A full circle crosses the quadrant lines.", "State `full-circle: no`, or `quadrants: any`.");
+  if (largestSweep !== undefined && largestSweep < 90_000_000)
+    refuse(
+      "Arcs are split at the quadrant lines, and no further.",
+      "State `largest-sweep: 90`, or `quadrants: any`.",
+    );
+}
+
 function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {
   if (arc.form === "none") return;
   if (arc.form === "radius" && arc.fullCircle === true) {
@@ -216,6 +239,7 @@ function checkArcs({ tree, fail }: Resolving, { arc, codes }: Format): void {
       "State `full-circle: no`, or `largest-sweep: 360`.",
     );
   }
+  checkQuadrants(fail, arc);
   for (const plane of arc.planes ?? []) {
     const inPlane = codes.modes.plane[plane] ?? null;
     if (inPlane === null && plane !== "xy") {

@@ -40,7 +40,7 @@ export function checkCycleWords({ fail }: Resolving, { format, machine }: Dialec
       "Each hole states the words of its cycle again, and the block that defines a cycle states no hole.",
       "State `repeat: positions`, or `definition: with-first-hole`.",
     );
-  if (cycles.levels === "relative" && cycles.repeat === "all" && cycles.initialLevel === "current")
+  if (cycles.levels !== "absolute" && cycles.repeat === "all" && cycles.initialLevel === "current")
     fail(
       "dialect/format",
       "cycles.initial-level",

@@ -1,7 +1,7 @@
 import type { ConfirmationName, MachineFacts, SignalName } from "#base";
 import type { Dialect, IdiomValue } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
-import { asYaml } from "./resolving.ts";
+import { addOne } from "./offers.ts";
 import { nodeAt } from "./tree.ts";
 
 /** A confirmation by wait needs its signal, a word for the wait, and a wait that does not go on when its time is up. */
@@ -10,17 +10,9 @@ export function checkWaits(resolving: Resolving, { machine, format }: Dialect): 
   const says = (value: IdiomValue): boolean =>
     idiom?.blocks.flat().some((part) => "value" in part && part.value === value) === true;
   checkInputs(resolving, machine.signals);
-  if (says("level"))
-    needKeys(resolving, [
-      ["wait.on", 1],
-      ["wait.off", 0],
-    ]);
+  if (says("level")) needKeys(resolving, ["wait.on", "wait.off"]);
   else if (idiom !== undefined) checkLevels(resolving, machine.signals);
-  if (says("timeout"))
-    needKeys(resolving, [
-      ["wait.timeout-unit", "s"],
-      ["numbers.timeout", 1],
-    ]);
+  if (says("timeout")) needKeys(resolving, ["wait.timeout-unit", "numbers.timeout"]);
   if (format.waitValues !== undefined && format.waitValues.on === format.waitValues.off) {
     resolving.fail(
       "dialect/signal",
@@ -62,7 +54,8 @@ function checkTurns({ fail }: Resolving, { machine, format }: Pick<Dialect, "mac
       );
 }
 
-const wordsOfWait = 'Add `idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }`.';
+const wordsOfWait =
+  'Add `idioms: { wait-signal: "? P{{signal}} R{{level}} Q{{timeout}}" }`, with the code and the letters of the manual.';
 
 function checkSignal(
   { fail }: Resolving,
@@ -74,16 +67,11 @@ function checkSignal(
   if (signals[signal] === undefined) {
     const key = `machine.signals.${signal}`;
     const message = `\`${path}\` waits on the signal \`${signal}\`, but no file says which input it is.`;
-    fail("dialect/undeclared", key, message, `Add \`${asYaml(key, 4)}\`.`);
+    fail("dialect/undeclared", key, message, addOne(key));
   }
   if (onTimeout === undefined) {
     const message = `\`${path}\` waits on a signal, but no file says what happens when the time is up.`;
-    fail(
-      "dialect/undeclared",
-      "machine.waits.on-timeout",
-      message,
-      "Add `machine: { waits: { on-timeout: alarm } }`.",
-    );
+    fail("dialect/undeclared", "machine.waits.on-timeout", message, addOne("machine.waits.on-timeout"));
   }
   if (onTimeout !== "continues") return;
   const message = `\`${path}\` waits on a signal, but the controller goes on when the time is up: such a wait confirms nothing.`;
@@ -95,11 +83,8 @@ function checkSignal(
   );
 }
 
-function needKeys(
-  { tree, need }: Resolving,
-  keys: readonly (readonly [path: string, example: string | number])[],
-): void {
-  for (const [path, example] of keys) need(nodeAt(tree, path), path, example);
+function needKeys({ tree, need }: Resolving, keys: readonly string[]): void {
+  for (const path of keys) need(nodeAt(tree, path), path);
 }
 
 /** Two signals may share an input at different levels only: otherwise one is taken for the other. */

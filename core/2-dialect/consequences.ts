@@ -34,6 +34,7 @@ export const consequences: readonly Consequence[] = [
   { key: "arc.form", then: "jobs with arcs are refused", noneIsFine: true },
   { key: "arc.planes", then: "jobs with arcs are refused" },
   { key: "arc.largest-sweep", then: "jobs with arcs are refused" },
+  { key: "arc.quadrants", then: "jobs with arcs are refused" },
   { key: "arc.full-circle", then: "jobs with full circles are refused" },
   { key: "arc.helix", then: "jobs with helices are refused" },
   { key: "arc.feed-along", then: "jobs with helices are refused", where: "arc.helix" },

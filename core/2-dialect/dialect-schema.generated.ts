@@ -956,6 +956,12 @@ export type PlanesWithArcs =
  */
 export type LargestSweep = number;
 /**
+ * any: an arc may cross the quadrant lines of its circle (the lines through its centre along the axes); one: each block stays in one quadrant, and longer arcs are split at the lines.
+ *
+ * If wrong: the block alarms, or the arc is cut in the wrong quadrant.
+ */
+export type ArcsAndQuadrantLines = "any" | "one";
+/**
  * Whether one block can be a full circle.
  *
  * If wrong: nothing is cut, or a whole circle where nothing was meant.
@@ -1468,11 +1474,11 @@ export type BackOffOfPecks = number | string;
  */
 export type BackOffOfChipBreaking = number | string;
 /**
- * absolute: Z and R are coordinates; relative: Z counts from R, and R from the initial level.
+ * absolute: Z and R are coordinates; under incremental distances R counts from where the tool is, and Z from R (NISTIR 6556 3.5.16). relative: R counts from the initial level, and Z from R. from-initial: R and Z both count from the initial level. The last two hold under absolute distances, too.
  *
  * If wrong: the depth is doubled, or the hole is drilled in the air.
  */
-export type DepthAndRetractLevel = "absolute" | "relative";
+export type DepthAndRetractLevel = "absolute" | "relative" | "from-initial";
 /**
  * one capital letter
  */
@@ -2998,6 +3004,7 @@ export interface Arcs {
   "radius-word"?: RadiusWord;
   planes?: PlanesWithArcs;
   "largest-sweep"?: LargestSweep;
+  quadrants?: ArcsAndQuadrantLines;
   "full-circle"?: FullCircle;
   helix?: Helix;
   "turns-word"?: TurnsWord;

@@ -189,6 +189,8 @@ export interface Format {
     readonly fullCircle: boolean | undefined;
     /** Largest sweep in one block, micro-degrees. */
     readonly largestSweep: number | undefined;
+    /** Whether one block may cross the quadrant lines of its circle, or stays in one quadrant. */
+    readonly quadrants: "any" | "one" | undefined;
     readonly planes: readonly Plane[] | undefined;
   };
   readonly dwell:
@@ -203,8 +205,8 @@ export interface Format {
     | {
         /** Whether later holes of a series restate the cycle's own words, or only positions. */
         readonly repeat: "positions" | "all";
-        /** Whether Z and R are absolute, or Z counts from R and R from the initial level. */
-        readonly levels: "absolute" | "relative";
+        /** Whether Z and R are absolute, or R counts from the initial level and Z from R or from the initial level, too. */
+        readonly levels: "absolute" | "relative" | "from-initial";
         /** Word of the retract level, the peck and the dwell. */
         readonly retractWord: string;
         readonly peckWord: string;

@@ -1,10 +1,12 @@
 import type { Report } from "#base";
 import type { Dialect } from "./dialect.ts";
+import type { Inherited } from "./inherited.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
 
 export type * from "./dialect.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
+export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
 export { originOf } from "./origin.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
@@ -56,6 +58,13 @@ export async function checkDialect(
   const found = await resolveFiles(dialect, loader, report);
   if (found !== undefined) reportNotes(found.chain, report);
   return found?.dialect;
+}
+
+/** What a dialect inherits of the values that hurt when they are wrong for the machine; none where a file cannot be read. */
+export async function inheritedValues(dialect: string, loader: DialectLoader): Promise<Inherited[]> {
+  const { inheritedOf, loadChain } = await import("./resolve.ts");
+  const chain = loadChain(dialect, loader, () => undefined);
+  return chain === undefined ? [] : inheritedOf(chain);
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

@@ -55,11 +55,19 @@ export function parseYaml(file: YamlFile, report: Report): TreeNode | undefined 
   if (!tokensAreFew(parsing.state)) return undefined;
   const options = { version: "1.2", schema: "core", merge: false, prettyErrors: false } as const;
   const document = parseDocument(text, { ...options, uniqueKeys: false });
-  for (const { message, pos } of document.errors) fail("dialect/yaml", `${message}.`, pos[0]);
+  for (const { message, pos } of document.errors)
+    fail("dialect/yaml", `${message}.`, pos[0], openQuestion(text, pos[0]));
   if (document.errors.length > 0) return undefined;
   if (document.contents === null) return (fail("dialect/yaml", "The file is empty.", 0), undefined);
   const tree = toTree(parsing.state, document.contents, document.contents.range, 1);
   return parsing.failed() ? undefined : tree;
+}
+
+/** Findings offer lines with `?` for what only the user can know; such a line is no YAML before it is answered. */
+function openQuestion(text: string, offset: number): string | undefined {
+  const from = text.lastIndexOf("\n", offset - 1) + 1;
+  const [line = ""] = text.slice(from).split("\n", 1);
+  return /:\s*\?(\s|[,}]|$)/.test(line) ? "Put the answer in place of the question mark." : undefined;
 }
 
 function start(file: YamlFile, report: Report): { state: Parsing; failed: () => boolean } | undefined {

@@ -105,6 +105,7 @@ function resolveArcs(tree: TreeNode): ArcCapabilities {
   return {
     form: arcForm(tree),
     largestSweep: largestSweep(tree),
+    quadrants: word<"any" | "one">(tree, "arc.quadrants"),
     fullCircle: yes(tree, "arc.full-circle"),
     planes: arcPlanes(tree),
     helix: yes(tree, "arc.helix"),

@@ -75,7 +75,7 @@ function resolveWait({ tree, need, fail }: Resolving, path: string): Confirmatio
   const stated = time(tree, `${path}.timeout`);
   if (stated === 0) fail("dialect/confirm", `${path}.timeout`, "A timeout of nothing waits for nothing.");
   const saysTimeout = word(tree, "idioms.wait-signal")?.includes("{{timeout}}") === true;
-  const timeout = saysTimeout ? need(stated, `${path}.timeout`, "10 s") : (stated ?? 0);
+  const timeout = saysTimeout ? need(stated, `${path}.timeout`) : (stated ?? 0);
   return { by: "wait", signal, timeout };
 }
 

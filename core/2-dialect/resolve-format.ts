@@ -22,9 +22,9 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     numbers: resolveNumbers(resolving),
     modal: resolveModal(resolving),
     motion: resolveMotion(resolving),
-    unitsIn: choice(resolving, "units.programs-in", "job"),
-    unitsStated: choice(resolving, "units.stated", "with-modes"),
-    distance: choice(resolving, "distance.programs-in", "absolute"),
+    unitsIn: choice(resolving, "units.programs-in"),
+    unitsStated: choice(resolving, "units.stated"),
+    distance: choice(resolving, "distance.programs-in"),
     codes: readCodes(tree),
     arc: resolveArc(resolving),
     dwell: resolveDwell(resolving),
@@ -32,7 +32,7 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
     ...resolveSpindleAndTools(resolving),
     speedUnit: resolveSpeedUnit(resolving),
     gears: gearRanges(tree),
-    coolantBlocks: choice(resolving, "coolant.blocks", "apart"),
+    coolantBlocks: choice(resolving, "coolant.blocks"),
     cancelsBeforeChange: flag(resolving, "cancel.before-change"),
     ...resolveStops(resolving),
     compensationWord: letterOrNull(tree, "compensation.word"),
@@ -45,17 +45,17 @@ export function resolveFormat(resolving: Resolving, idioms: IdiomParts): Format 
   };
 }
 
-function choice<T extends string>(resolving: Resolving, path: string, example: T): T {
+function choice<T extends string>(resolving: Resolving, path: string): T {
   const value = wordOrNone<T>(resolving.tree, path) as T | undefined;
-  return resolving.need(value, path, example);
+  return resolving.need(value, path);
 }
 
 function flag(resolving: Resolving, path: string): boolean {
-  return choice<"yes" | "no">(resolving, path, "yes") === "yes";
+  return choice<"yes" | "no">(resolving, path) === "yes";
 }
 
-function count(resolving: Resolving, path: string, example: number): number {
-  return resolving.need(number(resolving.tree, path), path, example);
+function count(resolving: Resolving, path: string): number {
+  return resolving.need(number(resolving.tree, path), path);
 }
 
 const lineEnds = { lf: "\n", crlf: "\r\n", cr: "\r" } as const;
@@ -79,33 +79,33 @@ type FileParts = Pick<
 
 function resolveFile(resolving: Resolving): FileParts {
   return {
-    extension: choice(resolving, "file.extension", "nc"),
-    lineEnd: lineEnds[choice<keyof typeof lineEnds>(resolving, "file.line-end", "lf")],
+    extension: choice(resolving, "file.extension"),
+    lineEnd: lineEnds[choice<keyof typeof lineEnds>(resolving, "file.line-end")],
     lastLineEnd: flag(resolving, "file.last-line-end"),
     byteOrderMark: flag(resolving, "file.byte-order-mark"),
-    leader: count(resolving, "file.leader", 0),
-    blankLines: choice(resolving, "file.blank-lines", "skipped"),
-    blockEnd: blockEnds[choice<keyof typeof blockEnds>(resolving, "file.end-of-block", "none")],
-    delimiter: choice(resolving, "file.delimiter", "percent"),
+    leader: count(resolving, "file.leader"),
+    blankLines: choice(resolving, "file.blank-lines"),
+    blockEnd: blockEnds[choice<keyof typeof blockEnds>(resolving, "file.end-of-block")],
+    delimiter: choice(resolving, "file.delimiter"),
     programNumber: resolveProgramNumber(resolving),
-    characters: choice(resolving, "file.characters", "upper"),
+    characters: choice(resolving, "file.characters"),
     comments: {
-      style: choice(resolving, "comments.style", "parentheses"),
-      longest: count(resolving, "comments.longest", 60),
-      place: choice(resolving, "comments.place", "anywhere"),
+      style: choice(resolving, "comments.style"),
+      longest: count(resolving, "comments.longest"),
+      place: choice(resolving, "comments.place"),
     },
   };
 }
 
 function resolveProgramNumber(resolving: Resolving): Format["programNumber"] {
   const path = "file.program-number";
-  const node = resolving.need(nodeAt(resolving.tree, path), path, "none");
+  const node = resolving.need(nodeAt(resolving.tree, path), path);
   if (node === undefined || isNone(node)) return null;
   return {
-    letter: choice(resolving, `${path}.letter`, "O"),
-    digits: count(resolving, `${path}.digits`, 4),
-    from: count(resolving, `${path}.from`, 1),
-    to: count(resolving, `${path}.to`, 9999),
+    letter: choice(resolving, `${path}.letter`),
+    digits: count(resolving, `${path}.digits`),
+    from: count(resolving, `${path}.from`),
+    to: count(resolving, `${path}.to`),
   };
 }
 
@@ -134,69 +134,69 @@ function resolveBlocks(resolving: Resolving): BlockParts {
       : undefined;
   return {
     blockNumber: resolveBlockNumber(resolving),
-    separator: separators[choice<keyof typeof separators>(resolving, "blocks.separator", "blank")],
-    order: resolving.need(letters, "blocks.order", "[N, G, X, Y, Z, I, J, K, R, F, S, T, M]"),
+    separator: separators[choice<keyof typeof separators>(resolving, "blocks.separator")],
+    order: resolving.need(letters, "blocks.order"),
     sections: {
-      beginAt: choice(resolving, "blocks.sections.begin-at", "operation"),
-      mark: choice(resolving, "blocks.sections.mark", "N") === "N" ? "N" : ":",
+      beginAt: choice(resolving, "blocks.sections.begin-at"),
+      mark: choice(resolving, "blocks.sections.mark") === "N" ? "N" : ":",
       comments: flag(resolving, "blocks.sections.comments"),
-      modes: choice(resolving, "blocks.sections.modes", "kept"),
+      modes: choice(resolving, "blocks.sections.modes"),
     },
-    longest: limit(resolving, "blocks.longest", 80),
-    mostWords: limit(resolving, "blocks.most-words", 6),
-    gWords: choice(resolving, "blocks.g-words", "any"),
-    mWords: count(resolving, "blocks.m-words", 1),
-    modes: choice(resolving, "blocks.modes", "together"),
+    longest: limit(resolving, "blocks.longest"),
+    mostWords: limit(resolving, "blocks.most-words"),
+    gWords: choice(resolving, "blocks.g-words"),
+    mWords: count(resolving, "blocks.m-words"),
+    modes: choice(resolving, "blocks.modes"),
     blockDelete: resolveBlockDelete(resolving),
     optionalStopMark: blockDeleteMark(resolving.tree, "stops.optional"),
-    stopsAct: choice(resolving, "blocks.stops-act", "after-motion"),
-    executes: choice(resolving, "blocks.executes", "by-kind"),
+    stopsAct: choice(resolving, "blocks.stops-act"),
+    executes: choice(resolving, "blocks.executes"),
   };
 }
 
 /** A number, or `none` for no limit, which is 0. */
-function limit(resolving: Resolving, path: string, example: number): number {
-  return choice(resolving, path, "none") === "none" ? 0 : count(resolving, path, example);
+function limit(resolving: Resolving, path: string): number {
+  return choice(resolving, path) === "none" ? 0 : count(resolving, path);
 }
 
 function resolveBlockDelete(resolving: Resolving): Format["blockDelete"] {
-  const mark = choice<"none" | "slash" | "numbered">(resolving, "blocks.delete.mark", "slash");
-  return mark === "none" ? null : { mark, place: choice(resolving, "blocks.delete.place", "before-number") };
+  const mark = choice<"none" | "slash" | "numbered">(resolving, "blocks.delete.mark");
+  return mark === "none" ? null : { mark, place: choice(resolving, "blocks.delete.place") };
 }
 
 function resolveBlockNumber(resolving: Resolving): Format["blockNumber"] {
   const path = "blocks.number";
-  const node = resolving.need(nodeAt(resolving.tree, path), path, "none");
+  const node = resolving.need(nodeAt(resolving.tree, path), path);
   if (node === undefined || isNone(node)) return null;
   return {
-    on: choice(resolving, `${path}.on`, "all"),
-    start: count(resolving, `${path}.start`, 10),
-    step: count(resolving, `${path}.step`, 10),
-    to: count(resolving, `${path}.to`, 9999),
-    width: count(resolving, `${path}.width`, 0),
+    on: choice(resolving, `${path}.on`),
+    start: count(resolving, `${path}.start`),
+    step: count(resolving, `${path}.step`),
+    to: count(resolving, `${path}.to`),
+    width: count(resolving, `${path}.width`),
   };
 }
 
 function resolveModal(resolving: Resolving): Format["modal"] {
   return {
-    motion: choice(resolving, "modal.motion", "modal"),
-    axes: choice(resolving, "modal.axes", "changed"),
-    arcEnd: choice(resolving, "modal.arc-end", "changed"),
-    arcCentre: choice(resolving, "modal.arc-centre", "both"),
-    feed: choice(resolving, "modal.feed", "modal"),
-    speed: choice(resolving, "modal.speed", "each-start"),
+    motion: choice(resolving, "modal.motion"),
+    axes: choice(resolving, "modal.axes"),
+    arcEnd: choice(resolving, "modal.arc-end"),
+    arcCentre: choice(resolving, "modal.arc-centre"),
+    feed: choice(resolving, "modal.feed"),
+    speed: choice(resolving, "modal.speed"),
   };
 }
 
 function resolveMotion(resolving: Resolving): Format["motion"] {
   return {
     letters: Object.fromEntries(
-      axes.map((axis) => [axis, choice(resolving, `axes.${axis}`, axis.toUpperCase())]),
+      axes.map((axis) => [axis, choice(resolving, `axes.${axis}`)]),
     ) as Format["motion"]["letters"],
-    rapidFeed: resolving.need(rapidFeed(resolving.tree), "motion.rapid-feed", "none"),
-    rapidAxes: choice(resolving, "motion.rapid-axes", "together"),
-    axesAtOnce: count(resolving, "motion.axes-at-once", 6),
-    machineMoveLasts: choice(resolving, "motion.machine-move-lasts", "block"),
+    rapidFeed: resolving.need(rapidFeed(resolving.tree), "motion.rapid-feed"),
+    rapidAxes: choice(resolving, "motion.rapid-axes"),
+    axesAtOnce: count(resolving, "motion.axes-at-once"),
+    machineMoveLasts: choice(resolving, "motion.machine-move-lasts"),
     inverseTimeUnit: word<"per-minute" | "per-second">(resolving.tree, "feed.inverse-time-unit"),
   };
 }
@@ -219,11 +219,12 @@ function resolveArc(resolving: Resolving): Format["arc"] {
   const radiusWord = word(tree, "arc.radius-word");
   return {
     form,
-    radiusWord: form === "radius" ? resolving.need(radiusWord, "arc.radius-word", "R") : (radiusWord ?? ""),
+    radiusWord: form === "radius" ? resolving.need(radiusWord, "arc.radius-word") : (radiusWord ?? ""),
     turnsWord: word(tree, "arc.turns-word") ?? null,
     helix: yes(tree, "arc.helix"),
     fullCircle: yes(tree, "arc.full-circle"),
     largestSweep: largestSweep(tree),
+    quadrants: word<"any" | "one">(tree, "arc.quadrants"),
     planes: arcPlanes(tree),
   };
 }
@@ -247,12 +248,12 @@ function resolveCycles(resolving: Resolving): Format["cycles"] {
   const node = nodeAt(tree, "cycles");
   if (node === undefined || isNone(node)) return undefined;
   return {
-    repeat: choice(resolving, "cycles.repeat", "positions"),
-    levels: choice(resolving, "cycles.levels", "absolute"),
-    retractWord: choice(resolving, "cycles.words.retract", "R"),
-    peckWord: choice(resolving, "cycles.words.peck", "Q"),
-    dwellWord: choice(resolving, "cycles.words.dwell", "P"),
-    dwellUnit: choice(resolving, "cycles.words.dwell-unit", "s"),
+    repeat: choice(resolving, "cycles.repeat"),
+    levels: choice(resolving, "cycles.levels"),
+    retractWord: choice(resolving, "cycles.words.retract"),
+    peckWord: choice(resolving, "cycles.words.peck"),
+    dwellWord: choice(resolving, "cycles.words.dwell"),
+    dwellUnit: choice(resolving, "cycles.words.dwell-unit"),
     levelWithout: word<"retract" | "initial">(tree, "cycles.return.without"),
     backOff: {
       peck: length(tree, "cycles.back-off.peck"),
@@ -260,17 +261,17 @@ function resolveCycles(resolving: Resolving): Format["cycles"] {
     },
     backOffWord: noneOrLetter(resolving, "cycles.words.back-off"),
     repeatWord: noneOrLetter(resolving, "cycles.words.repeat"),
-    definition: choice(resolving, "cycles.definition", "with-first-hole"),
-    positions: choice(resolving, "cycles.positions", "changed"),
-    initialLevel: choice(resolving, "cycles.initial-level", "before-series"),
-    alongZ: choice<"z" | "plane-normal">(resolving, "cycles.axis", "plane-normal") === "z",
-    tapLead: choice<"lead" | "feed-mode">(resolving, "cycles.tap-feed", "feed-mode") === "lead",
-    endedBy: choice(resolving, "cycles.ended-by", "cancel-code"),
+    definition: choice(resolving, "cycles.definition"),
+    positions: choice(resolving, "cycles.positions"),
+    initialLevel: choice(resolving, "cycles.initial-level"),
+    alongZ: choice<"z" | "plane-normal">(resolving, "cycles.axis") === "z",
+    tapLead: choice<"lead" | "feed-mode">(resolving, "cycles.tap-feed") === "lead",
+    endedBy: choice(resolving, "cycles.ended-by"),
   };
 }
 
 function noneOrLetter(resolving: Resolving, path: string): string | null {
-  const value = choice(resolving, path, "none");
+  const value = choice(resolving, path);
   return value === "none" ? null : value;
 }
 
@@ -297,7 +298,7 @@ type ToolWords = Pick<NonNullable<Format["tools"]>, "preselect" | "changedBy" | 
 function resolveToolWords(resolving: Resolving): ToolWords {
   const { tree } = resolving;
   const inSwap = flag(resolving, "tools.in-operator-swap");
-  choice(resolving, "tools.empty", "none");
+  choice(resolving, "tools.empty");
   return {
     preselect: yes(tree, "tools.preselect"),
     changedBy: word(tree, "tools.change") === "with-tool-word" ? "tool-word" : "code",
@@ -321,20 +322,20 @@ function resolveStops(resolving: Resolving): Pick<Format, "stops"> {
   flag(resolving, "stops.end-resets");
   return {
     stops: {
-      comment: choice(resolving, "stops.comment", "own-block"),
-      resume: choice(resolving, "stops.resume", "keeps-modes"),
+      comment: choice(resolving, "stops.comment"),
+      resume: choice(resolving, "stops.resume"),
     },
   };
 }
 
 function resolveSpeedUnit(resolving: Resolving): number {
   const { tree, need } = resolving;
-  choice(resolving, "spindle.speed-unit", "rpm");
-  const gears = need(nodeAt(tree, "spindle.gears"), "spindle.gears", "none");
+  choice(resolving, "spindle.speed-unit");
+  const gears = need(nodeAt(tree, "spindle.gears"), "spindle.gears");
   for (let number = 1; gears?.kind === "list" && number <= gears.items.length; number++)
-    for (const [key, example] of Object.entries({ code: "M41", from: 100, to: 4000 }))
-      need(nodeAt(tree, `spindle.gears.${number}.${key}`), `spindle.gears.${number}.${key}`, example);
-  return need(speedUnit(tree), "spindle.full-speed", 24000);
+    for (const key of ["code", "from", "to"])
+      need(nodeAt(tree, `spindle.gears.${number}.${key}`), `spindle.gears.${number}.${key}`);
+  return need(speedUnit(tree), "spindle.full-speed");
 }
 
 /**

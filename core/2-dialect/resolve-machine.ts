@@ -19,7 +19,7 @@ import type { Resolving } from "./resolving.ts";
 import { must } from "./resolving.ts";
 import { statableSteps } from "./statable.ts";
 import type { ScalarNode, TreeNode } from "./tree.ts";
-import { isNone, nodeAt } from "./tree.ts";
+import { isNone, nodeAt, walkTree } from "./tree.ts";
 import {
   feed,
   length,
@@ -42,7 +42,8 @@ type ParsedParts = Pick<MachineFacts, "confirm" | "opaqueEffects">;
 export function resolveMachine(resolving: Resolving, parsed: ParsedParts): MachineFacts {
   const { tree } = resolving;
   return {
-    declared: nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined,
+    declared: isDeclared(tree),
+    unsaid: isDeclared(tree) ? unsaidOf(tree) : [],
     countsIn: countsIn(tree),
     statable: statableSteps(tree),
     travel: resolveTravel(tree),
@@ -74,6 +75,39 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     machineMoveLasts: word<"block" | "until-work-offset">(tree, "motion.machine-move-lasts"),
     arcTolerance: resolveArcTolerance(resolving),
   };
+}
+
+function isDeclared(tree: TreeNode): boolean {
+  return nodeAt(tree, "machine.travel") !== undefined || nodeAt(tree, "machine.spindle") !== undefined;
+}
+
+/** What any machine has and a usual job is checked against; without it the check does not take place. */
+const ownFacts = [
+  ...["x", "y", "z"].map((axis) => `machine.travel.${axis}`),
+  ...["min-rpm", "max-rpm"].map((limit) => `machine.spindle.${limit}`),
+];
+
+/** What a dialect without a machine states, too, so that a leaf inherits it whether it is true of the machine or not. */
+const inheritedFacts = ["confirm.at-speed", "confirm.stopped"];
+
+/** A dialect without a machine is behind the last file of the chain that states travel or spindle. */
+function unsaidOf(tree: TreeNode): string[] {
+  const files: number[] = [];
+  for (const group of ["machine.travel", "machine.spindle"]) {
+    const node = nodeAt(tree, group);
+    if (node !== undefined) walkTree(node, (_, { origin }) => files.push(origin.file));
+  }
+  const last = Math.max(...files);
+  const isForeign = (key: string): boolean => {
+    const node = nodeAt(tree, key);
+    let foreign = node !== undefined;
+    if (node !== undefined)
+      walkTree(node, (_, part) => {
+        if (part.kind !== "mapping" && part.origin.file <= last) foreign = false;
+      });
+    return foreign;
+  };
+  return [...ownFacts.filter((key) => nodeAt(tree, key) === undefined), ...inheritedFacts.filter(isForeign)];
 }
 
 function countsIn(tree: TreeNode): MachineFacts["countsIn"] {
@@ -125,7 +159,7 @@ function resolveSignals(resolving: Resolving): MachineFacts["signals"] {
     const node = nodeAt(tree, path);
     if (node === undefined || isNone(node)) continue;
     signals[name] = {
-      input: must(resolving, number, node.kind === "mapping" ? `${path}.input` : path, 4),
+      input: must(resolving, number, node.kind === "mapping" ? `${path}.input` : path),
       level: word<"on" | "off">(tree, `${path}.level`) ?? "on",
       settle: time(tree, `${path}.settle`) ?? 0,
     };
@@ -136,14 +170,14 @@ function resolveSignals(resolving: Resolving): MachineFacts["signals"] {
 function resolveRetract(resolving: Resolving): RetractFacts | undefined {
   const path = "machine.retract";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
-  const by = must(resolving, word<RetractFacts["by"]>, `${path}.by`, "machine-move");
+  const by = must(resolving, word<RetractFacts["by"]>, `${path}.by`);
   const change = place(resolving.tree, `${path}.change-position`);
   return {
     by,
-    z: by === "machine-move" ? must(resolving, length, `${path}.z`, 0) : 0,
-    actsOn: must(resolving, word<RetractFacts["actsOn"]>, `${path}.acts-on`, "spindle-nose"),
-    cancelLengthFirst: must(resolving, yes, `${path}.cancel-length-first`, "no"),
-    intermediate: must(resolving, wordOrNone<"incremental-zero">, `${path}.intermediate`, "none"),
+    z: by === "machine-move" ? must(resolving, length, `${path}.z`) : 0,
+    actsOn: must(resolving, word<RetractFacts["actsOn"]>, `${path}.acts-on`),
+    cancelLengthFirst: must(resolving, yes, `${path}.cancel-length-first`),
+    intermediate: must(resolving, wordOrNone<"incremental-zero">, `${path}.intermediate`),
     changePosition: change === undefined ? undefined : { x: change[0], y: change[1], z: change[2] },
   };
 }
@@ -152,9 +186,9 @@ function resolveLengthOffset(resolving: Resolving): LengthOffsetFacts | undefine
   const path = "machine.length-offset";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
   return {
-    form: must(resolving, wordOrNone<LengthOffsetForm>, `${path}.form`, "with-first-z"),
-    selectMoves: must(resolving, yes, `${path}.select-moves`, "no"),
-    cancelMoves: must(resolving, yes, `${path}.cancel-moves`, "no"),
+    form: must(resolving, wordOrNone<LengthOffsetForm>, `${path}.form`),
+    selectMoves: must(resolving, yes, `${path}.select-moves`),
+    cancelMoves: must(resolving, yes, `${path}.cancel-moves`),
   };
 }
 
@@ -163,8 +197,7 @@ type LengthOffsetForm = "with-first-z" | "own-block" | "in-tool-word";
 /** What a code does besides; undefined where the group is not stated at all. */
 export function resolveEffects(resolving: Resolving, path: string): Effects | undefined {
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
-  const effect = <T extends string>(name: string): T =>
-    must(resolving, word<T>, `${path}.${name}`, "unchanged");
+  const effect = <T extends string>(name: string): T => must(resolving, word<T>, `${path}.${name}`);
   return {
     position: effect("position"),
     spindle: effect("spindle"),
@@ -183,8 +216,8 @@ function resolveOutputs(resolving: Resolving): OutputFacts[] {
   if (node?.kind !== "mapping") return [];
   return [...node.entries.keys()].map((name) => ({
     name,
-    number: must(resolving, number, `machine.outputs.${name}.number`, 1),
-    during: must(resolving, word<OutputFacts["during"]>, `machine.outputs.${name}.during`, "cutting"),
+    number: must(resolving, number, `machine.outputs.${name}.number`),
+    during: must(resolving, word<OutputFacts["during"]>, `machine.outputs.${name}.during`),
   }));
 }
 
@@ -194,9 +227,9 @@ function resolveKeepOut(resolving: Resolving): NamedBox[] {
   return node.items.map((_, index) => {
     const path = `machine.keep-out.${index + 1}`;
     return {
-      name: must(resolving, word, `${path}.name`, "vise"),
-      min: must(resolving, place, `${path}.min`, "[0, 0, 0]"),
-      max: must(resolving, place, `${path}.max`, "[10, 10, 10]"),
+      name: must(resolving, word, `${path}.name`),
+      min: must(resolving, place, `${path}.min`),
+      max: must(resolving, place, `${path}.max`),
     };
   });
 }
@@ -204,13 +237,13 @@ function resolveKeepOut(resolving: Resolving): NamedBox[] {
 function resolveTapping(resolving: Resolving): MachineFacts["tapping"] {
   const path = "machine.tapping";
   if (nodeAt(resolving.tree, path) === undefined) return undefined;
-  const kind = must(resolving, wordOrNone<"floating" | "synchronised">, `${path}.kind`, "none");
+  const kind = must(resolving, wordOrNone<"floating" | "synchronised">, `${path}.kind`);
   if (kind === "none") return { kind, reversal: 0, longhand: false };
   const floating = kind === "floating";
   return {
     kind,
-    reversal: floating ? must(resolving, time, `${path}.reversal`, "1 s") : 0,
-    longhand: must(resolving, yes, `${path}.longhand`, "no"),
+    reversal: floating ? must(resolving, time, `${path}.reversal`) : 0,
+    longhand: must(resolving, yes, `${path}.longhand`),
   };
 }
 
@@ -218,9 +251,9 @@ function resolveArcTolerance(resolving: Resolving): MachineFacts["arcTolerance"]
   const path = "arc.tolerance";
   if (nodeAt(resolving.tree, path)?.kind !== "mapping") return undefined;
   return {
-    mm: must(resolving, length, `${path}.mm`, 0.002),
-    inch: Math.round(must(resolving, number, `${path}.inch`, 0.0002) * atomsPerInch),
-    relative: must(resolving, number, `${path}.relative`, 0),
+    mm: must(resolving, length, `${path}.mm`),
+    inch: Math.round(must(resolving, number, `${path}.inch`) * atomsPerInch),
+    relative: must(resolving, number, `${path}.relative`),
   };
 }
 

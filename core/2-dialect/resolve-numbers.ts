@@ -29,8 +29,8 @@ export function decimalsOf(tree: TreeNode, key: NumberKey, units?: UnitSystem): 
 
 /** Number formats of all addresses. What is common to all stands in `numbers`; an address may state its own. */
 export function resolveNumbers(resolving: Resolving): Format["numbers"] {
-  const single = (key: NumberKey, example: number): NumberFormat => {
-    const decimals = resolving.need(decimalsOf(resolving.tree, key), `numbers.${key}`, example);
+  const single = (key: NumberKey): NumberFormat => {
+    const decimals = resolving.need(decimalsOf(resolving.tree, key), `numbers.${key}`);
     return formatOf(resolving, key, decimals);
   };
   const stated = (key: NumberKey): boolean => decimalsOf(resolving.tree, key) !== undefined;
@@ -38,16 +38,16 @@ export function resolveNumbers(resolving: Resolving): Format["numbers"] {
     length: unitFormats(resolving, "length"),
     arcCentre: unitFormats(resolving, "arc-centre"),
     peck: unitFormats(resolving, "peck"),
-    angle: single("angle", 3),
+    angle: single("angle"),
     feedPerMinute: unitFormats(resolving, "feed-per-minute"),
     feedPerRevolution: isStated(resolving.tree, "feed-per-revolution")
       ? unitFormats(resolving, "feed-per-revolution")
       : undefined,
-    inverseTime: stated("inverse-time") ? single("inverse-time", 4) : undefined,
-    speed: single("speed", 0),
-    dwell: single("dwell", 2),
-    cycleDwell: single("cycle-dwell", 2),
-    timeout: stated("timeout") ? single("timeout", 1) : undefined,
+    inverseTime: stated("inverse-time") ? single("inverse-time") : undefined,
+    speed: single("speed"),
+    dwell: single("dwell"),
+    cycleDwell: single("cycle-dwell"),
+    timeout: stated("timeout") ? single("timeout") : undefined,
     width: {
       G: codeWidth(resolving, "G"),
       M: codeWidth(resolving, "M"),
@@ -65,11 +65,7 @@ function isStated(tree: TreeNode, key: NumberKey): boolean {
 function unitFormats(resolving: Resolving, key: NumberKey): UnitFormats {
   const of = (units: UnitSystem): NumberFormat => {
     const decimals = decimalsOf(resolving.tree, key, units);
-    return formatOf(
-      resolving,
-      key,
-      resolving.need(decimals, `numbers.${key}.${units}`, units === "mm" ? 3 : 4),
-    );
+    return formatOf(resolving, key, resolving.need(decimals, `numbers.${key}.${units}`));
   };
   return { mm: of("mm"), inch: of("inch") };
 }
@@ -78,31 +74,30 @@ function formatOf(resolving: Resolving, key: NumberKey, decimals: number): Numbe
   const { tree } = resolving;
   const states = (name: string): boolean => nodeAt(tree, `numbers.${key}.${name}`) !== undefined;
   const at = (name: string): string => (states(name) ? `numbers.${key}.${name}` : `numbers.${name}`);
-  const choice = <T extends string>(name: string, example: T): T =>
-    must(resolving, wordOrNone<T>, at(name), example) as T;
-  const point = choice<NumberFormat["point"]>("point", "always");
+  const choice = <T extends string>(name: string): T => must(resolving, wordOrNone<T>, at(name)) as T;
+  const point = choice<NumberFormat["point"]>("point");
   const implied = point === "never";
   // A whole number has no zeros that an implied point could be counted from, unless the file says so for this address.
   const counted = implied && (decimals > 0 || states("suppressed-zeros"));
   // `none` is one of the ways here, not the lack of one.
   const suppressed = counted
-    ? must(resolving, wordOrNone<"leading" | "trailing">, at("suppressed-zeros"), "leading")
+    ? must(resolving, wordOrNone<"leading" | "trailing">, at("suppressed-zeros"))
     : "leading";
   return {
     decimals,
     point,
-    trailingZeros: implied ? "keep" : choice<NumberFormat["trailingZeros"]>("trailing-zeros", "keep"),
-    leadingZero: implied || choice<"keep" | "drop">("leading-zero", "keep") === "keep",
-    plus: (directed.has(key) || states("plus")) && must(resolving, yes, at("plus"), "no"),
+    trailingZeros: implied ? "keep" : choice<NumberFormat["trailingZeros"]>("trailing-zeros"),
+    leadingZero: implied || choice<"keep" | "drop">("leading-zero") === "keep",
+    plus: (directed.has(key) || states("plus")) && must(resolving, yes, at("plus")),
     suppressed,
     wholeDigits: wholeDigits(resolving, at("whole-digits")),
-    digits: suppressed === "trailing" || suppressed === "none" ? must(resolving, number, at("digits"), 7) : 0,
+    digits: suppressed === "trailing" || suppressed === "none" ? must(resolving, number, at("digits")) : 0,
   };
 }
 
 /** Most digits before the point; 0 for no limit. */
 function wholeDigits(resolving: Resolving, path: string): number {
-  return must(resolving, wordOrNone, path, "none") === "none" ? 0 : (number(resolving.tree, path) ?? 0);
+  return must(resolving, wordOrNone, path) === "none" ? 0 : (number(resolving.tree, path) ?? 0);
 }
 
 /** Addresses whose numbers have a direction, so that a sign means something. */
@@ -110,5 +105,5 @@ const directed: ReadonlySet<NumberKey> = new Set(["length", "arc-centre", "peck"
 
 function codeWidth(resolving: Resolving, letter: string): number {
   const path = `numbers.code-width.${letter}`;
-  return resolving.need(number(resolving.tree, path), path, 1);
+  return resolving.need(number(resolving.tree, path), path);
 }

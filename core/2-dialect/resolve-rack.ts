@@ -11,8 +11,8 @@ const path = "machine.rack";
 export function resolveDrawbar(resolving: Resolving): DrawbarFacts | undefined {
   if (nodeAt(resolving.tree, "machine.drawbar")?.kind !== "mapping") return undefined;
   return {
-    travels: must(resolving, word<DrawbarFacts["travels"]>, "machine.drawbar.travels", "clamped"),
-    taperAir: must(resolving, yes, "machine.drawbar.taper-air", "no"),
+    travels: must(resolving, word<DrawbarFacts["travels"]>, "machine.drawbar.travels"),
+    taperAir: must(resolving, yes, "machine.drawbar.taper-air"),
   };
 }
 
@@ -20,20 +20,20 @@ export function resolveDrawbar(resolving: Resolving): DrawbarFacts | undefined {
 export function resolveRack(resolving: Resolving): RackFacts | undefined {
   const { tree } = resolving;
   if (nodeAt(tree, path)?.kind !== "mapping") return undefined;
-  const style = must(resolving, word<RackFacts["style"]>, `${path}.style`, "drop-in");
+  const style = must(resolving, word<RackFacts["style"]>, `${path}.style`);
   return {
     style,
-    clearZ: must(resolving, length, `${path}.clear-z`, -5),
-    pocketZ: must(resolving, length, `${path}.pocket-z`, -80),
+    clearZ: must(resolving, length, `${path}.clear-z`),
+    pocketZ: must(resolving, length, `${path}.pocket-z`),
     pockets: resolvePockets(resolving),
     zone: resolveZone(resolving),
     slide: style === "slide-in" ? resolveSlide(resolving) : undefined,
-    descendFeed: must(resolving, feed, `${path}.descend-feed`, 600),
-    descendFrom: must(resolving, length, `${path}.descend-from`, 20),
+    descendFeed: must(resolving, feed, `${path}.descend-feed`),
+    descendFrom: must(resolving, length, `${path}.descend-from`),
     widest: length(tree, `${path}.widest`) ?? Infinity,
     longest: length(tree, `${path}.longest`) ?? Infinity,
     cover: yes(tree, `${path}.cover`) ?? false,
-    atEnd: must(resolving, word<RackFacts["atEnd"]>, `${path}.at-end.tool`, "return"),
+    atEnd: must(resolving, word<RackFacts["atEnd"]>, `${path}.at-end.tool`),
   };
 }
 
@@ -47,11 +47,10 @@ function resolvePockets(resolving: Resolving): RackFacts["pockets"] {
       return { x: x, y: y };
     });
   }
-  const example = "{ first: [40, 20], pitch: [80, 0], count: 6 }";
-  if (need(node, `${path}.pockets`, example) === undefined) return [];
-  const first = must(resolving, lengths, `${path}.pockets.first`, "[40, 20]");
-  const pitch = must(resolving, lengths, `${path}.pockets.pitch`, "[80, 0]");
-  const count = must(resolving, number, `${path}.pockets.count`, 6);
+  if (need(node, `${path}.pockets`) === undefined) return [];
+  const first = must(resolving, lengths, `${path}.pockets.first`);
+  const pitch = must(resolving, lengths, `${path}.pockets.pitch`);
+  const count = must(resolving, number, `${path}.pockets.count`);
   if (resolving.failed()) return [];
   return Array.from({ length: count }, (_, index) => ({
     x: first[0] + index * pitch[0],
@@ -62,8 +61,8 @@ function resolvePockets(resolving: Resolving): RackFacts["pockets"] {
 function resolveZone(resolving: Resolving): Box | undefined {
   if (nodeAt(resolving.tree, `${path}.zone`)?.kind !== "mapping") return undefined;
   return {
-    min: must(resolving, place, `${path}.zone.min`, "[0, 0, -95]"),
-    max: must(resolving, place, `${path}.zone.max`, "[500, 60, -5]"),
+    min: must(resolving, place, `${path}.zone.min`),
+    max: must(resolving, place, `${path}.zone.max`),
   };
 }
 
@@ -71,9 +70,9 @@ const directions = { "+x": [1, 0], "-x": [-1, 0], "+y": [0, 1], "-y": [0, -1] } 
 
 /** The way into a pocket from the side, as a vector. */
 function resolveSlide(resolving: Resolving): RackFacts["slide"] {
-  const direction = must(resolving, slideDirection, `${path}.slide.direction`, "+y");
-  const distance = must(resolving, length, `${path}.slide.distance`, 40);
-  const rate = must(resolving, feed, `${path}.slide.feed`, 1000);
+  const direction = must(resolving, slideDirection, `${path}.slide.direction`);
+  const distance = must(resolving, length, `${path}.slide.distance`);
+  const rate = must(resolving, feed, `${path}.slide.feed`);
   if (resolving.failed()) return undefined;
   return { x: direction[0] * distance + 0, y: direction[1] * distance + 0, feed: rate };
 }

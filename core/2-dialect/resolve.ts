@@ -5,6 +5,7 @@ import type { Chain } from "./chain.ts";
 import { loadChain } from "./chain.ts";
 import type { Dialect } from "./dialect.ts";
 import { resolveIdioms } from "./idioms.ts";
+import { inheritedOf } from "./inherited.ts";
 import { largestNumbers } from "./largest-numbers.ts";
 import type { DialectLoader } from "./loader.ts";
 import { resolveCapabilities } from "./resolve-capabilities.ts";
@@ -17,7 +18,7 @@ import { showChain } from "./show.ts";
 import { nodeAt, walkTree } from "./tree.ts";
 import { codeText, parseCode, word } from "./values.ts";
 
-export { loadChain, reportNotes, showChain };
+export { inheritedOf, loadChain, reportNotes, showChain };
 
 /** Reads a dialect and its chain; undefined after an error. */
 export async function resolveFiles(
@@ -30,7 +31,9 @@ export async function resolveFiles(
   const files = chain.links.map(({ file }) => file);
   const resolving = startResolving(chain.merged, files, report);
   const resolved = await resolveTree(resolving);
+  resolving.reportMissing();
   if (!resolving.failed()) checkSense(resolving, resolved);
+  resolving.reportMissing();
   if (resolving.failed()) return undefined;
   const largest = largestNumbers(resolved.format, resolved.capabilities);
   const capabilities = { ...resolved.capabilities, ...(largest === undefined ? {} : { largest }) };

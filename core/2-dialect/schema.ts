@@ -8,6 +8,7 @@ export interface SchemaPart {
   readonly type?: string;
   readonly enum?: readonly string[];
   readonly const?: string;
+  readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
   readonly exclusiveMinimum?: number;

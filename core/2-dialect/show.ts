@@ -41,7 +41,7 @@ function withOrigin(text: string, node: TreeNode, origin: OriginOf): string {
 }
 
 /** A value on one line. */
-function inline(node: TreeNode): string {
+export function inline(node: TreeNode): string {
   if (node.kind === "list") return `[${node.items.map(inline).join(", ")}]`;
   if (node.kind === "mapping") {
     return `{ ${[...node.entries].map(([key, child]) => `${scalarText(key)}: ${inline(child)}`).join(", ")} }`;

@@ -54,6 +54,17 @@ export function needsNewTurn(state: Lowering, sweep: number): boolean {
   );
 }
 
+/** Whether no row may cross a quadrant line of its circle. */
+export function staysInQuadrant(state: Lowering): boolean {
+  const key = {
+    path: "arc.quadrants",
+    why: "since it has arcs",
+    example: "arc: { quadrants: any }",
+    offset: 0,
+  };
+  return need(state, state.capabilities.arcs.quadrants, key, "any") === "one";
+}
+
 /** The largest sweep of one row, radians. */
 export function largestPiece(state: Lowering): number {
   const { arcs } = state.capabilities;

@@ -4,12 +4,13 @@ import type { JobStep } from "#job";
 import type { ArcPath, Point } from "./arc-geometry.ts";
 import type { ArcMove } from "./arc-move.ts";
 import { alongArc, centreOnGrid, chordCount, distance, mismatch, sweepOf } from "./arc-geometry.ts";
-import { canSayArc, largestPiece, needsNewTurn } from "./arc-limits.ts";
+import { canSayArc, largestPiece, needsNewTurn, staysInQuadrant } from "./arc-limits.ts";
 import { keptFullCircle, tooManyChords } from "./findings.ts";
 import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
 import { checkAxes, knownAxes, lineTo, takeTarget } from "./motion.ts";
 import { writeRow } from "./output.ts";
 import { selectPlane } from "./plane.ts";
+import { quadrantsOf } from "./quadrants.ts";
 import type { Lowering } from "./state.ts";
 import { need, rounded } from "./state.ts";
 
@@ -85,10 +86,45 @@ function cutArc(state: Lowering, arc: ArcMove, sweep: number): void {
     return;
   }
   selectPlane(state, arc.plane, arc.source);
+  if (staysInQuadrant(state)) {
+    cutQuadrants(state, arc, sweep);
+    return;
+  }
   const largest = largestPiece(state);
   const settled: ArcPath = { ...arc.path, sweep };
   if (needsNewTurn(state, sweep)) cutTurnByTurn(state, { ...arc, path: settled }, largest);
   else cutPieces(state, { ...arc, path: settled }, Math.max(1, Math.ceil(sweep / largest - 1e-9)));
+}
+
+/**
+ * An arc in pieces that each stay in one quadrant. They share one centre, on the grid of both the centre words and the lengths, and
+ * all crossings one radius, so that every crossing lies on its line to the last digit.
+ */
+function cutQuadrants(state: Lowering, arc: ArcMove, sweep: number): void {
+  const [first, second, normal] = planeAxes[arc.plane];
+  const start: Point = [state.at[first], state.at[second]];
+  const target = Float64Array.from(state.at.map((_, axis) => rounded(state, axis)));
+  const end: Point = [target[first], target[second]];
+  const grid = Math.max(state.grids.centre, state.grids.length);
+  const centre = roundCentre(state, arc, start, end, grid);
+  const radius = roundToGrid((distance(centre, start) + distance(centre, end)) / 2, grid);
+  const { direction } = arc.path;
+  const quadrants = quadrantsOf({ start, end, centre, direction, sweep, radius });
+  if (quadrants === undefined) {
+    if (!cutLine(state, target, arc, 1)) state.summary.dropped++;
+    return;
+  }
+  let done = 0;
+  for (const { place, share: until } of [...quadrants.crossings, { place: end, share: 1 }]) {
+    const [from, share] = [[state.at[first], state.at[second]] as const, until - done];
+    const stop = Float64Array.from(target);
+    [stop[first], stop[second]] = place;
+    if (until < 1) stop[normal] = roundToGrid(arc.from + (arc.to - arc.from) * until, state.grids.length);
+    const piece = { target: stop, sweep: quadrants.sweep * share, share };
+    const feed = arcFeed(state, arc, piece, Math.abs(stop[normal] - state.at[normal]));
+    writeArcRow(state, arc, { ...piece, path: { start: from, end: place, centre }, feed });
+    done = until;
+  }
 }
 
 /** Several turns where one block holds one at the most: full circles first, the rest last. */
@@ -204,8 +240,13 @@ function cutPiece(state: Lowering, arc: ArcMove, piece: Piece): void {
  * The centre of a piece on the grid. The projection may shift it by what rounding makes of it, and by as much as the job's own
  * radii may differ (0.005 mm or 0.1 %).
  */
-function roundCentre(state: Lowering, arc: ArcMove, start: Point, end: Point): Point {
-  const grid = state.grids.centre;
+function roundCentre(
+  state: Lowering,
+  arc: ArcMove,
+  start: Point,
+  end: Point,
+  grid = state.grids.centre,
+): Point {
   const from: Point = state.capabilities.arcs.form === "absolute-centre" ? [0, 0] : start;
   const allowed =
     1.5 * Math.max(grid, state.grids.length) + mismatch(arc.path.start, arc.path.end, arc.path.centre);
@@ -233,16 +274,17 @@ function feedAlong(state: Lowering, offset: number): "path" | "circle" {
   return need(state, state.capabilities.arcs.feedAlong, key, "path");
 }
 
-/** A line to a rounded place, in the stead of a piece of an arc. */
-function cutLine(state: Lowering, target: Float64Array, arc: ArcMove, share: number): void {
+/** A line to a rounded place, in the stead of a piece of an arc; false where nothing is left to move. */
+function cutLine(state: Lowering, target: Float64Array, arc: ArcMove, share: number): boolean {
   const feed = state.feedMode === "inverse-time" ? arc.feed / share : arc.feed;
   let moved = 0;
   for (let axis = 0; axis < 6; axis++) if (target[axis] !== state.at[axis]) moved |= 1 << axis;
-  if (moved === 0) return;
+  if (moved === 0) return false;
   checkAxes(state, moved, arc.source);
   state.at.set(target);
   const fields = { kind: rowKind.line, known: knownAxes(state), stated: moved, c1: 0, c2: 0, turns: 0 };
   writeRow(state.output, { ...fields, feed: roundFeed(state, feed, arc.source) }, state.at, arc.source);
+  return true;
 }
 
 function writeArcRow(

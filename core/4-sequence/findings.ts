@@ -4,30 +4,30 @@ import type { Operation } from "#job";
 
 /** The findings of sequencing: one function a rule. */
 
-/** How a key might be stated, by key path; of the machine's numbers these are samples, not advice. */
+/** How a key might be stated, by key path; what only the machine can tell is a question mark, since a number that is pasted unread could hurt. */
 const examples: Readonly<Record<string, string>> = {
-  "confirm.at-speed": "confirm: { at-speed: { wait: at-speed, timeout: 10 s } }",
-  "confirm.stopped": "confirm: { stopped: { wait: stopped, timeout: 30 s } }",
-  "confirm.released": "confirm: { released: { wait: released, timeout: 2 s } }",
-  "confirm.clamped": "confirm: { clamped: { wait: clamped, timeout: 2 s } }",
-  "confirm.air": "confirm: { air: { wait: air, timeout: 5 s } }",
-  "machine.swap": "machine: { swap: operator }",
+  "confirm.at-speed": "confirm: { at-speed: { wait: at-speed, timeout: ? s } }",
+  "confirm.stopped": "confirm: { stopped: { wait: stopped, timeout: ? s } }",
+  "confirm.released": "confirm: { released: { wait: released, timeout: ? s } }",
+  "confirm.clamped": "confirm: { clamped: { wait: clamped, timeout: ? s } }",
+  "confirm.air": "confirm: { air: { wait: air, timeout: ? s } }",
+  "machine.swap": "machine: { swap: ? }",
   "machine.change-effects":
-    "machine: { change-effects: { position: unchanged, spindle: stopped, coolant: unchanged, length-offset: unchanged } }",
-  "machine.retract.by": "machine: { retract: { by: machine-move, z: 0, acts-on: spindle-nose } }",
-  "machine.retract.change-position": "machine: { retract: { change-position: [0, 0, 50] } }",
+    "machine: { change-effects: { position: ?, spindle: ?, coolant: ?, length-offset: ? } }",
+  "machine.retract.by": "machine: { retract: { by: machine-move, z: ?, acts-on: ? } }",
+  "machine.retract.change-position": "machine: { retract: { change-position: [?, ?, ?] } }",
   "machine.length-offset.form": "machine: { length-offset: { form: with-first-z } }",
-  "machine.lengths": "machine: { lengths: table }",
-  "machine.drawbar.travels": "machine: { drawbar: { travels: released } }",
-  "machine.rack.style": "machine: { rack: { style: drop-in } }",
-  "machine.rack.slide": "machine: { rack: { slide: { direction: [0, -1], distance: 60, feed: 1000 } } }",
-  "machine.park": "machine: { park: [600, 800] }",
-  "machine.waits.on-timeout": "machine: { waits: { on-timeout: alarm } }",
-  "machine.spindle.min-rpm": "machine: { spindle: { min-rpm: 6000 } }",
-  "machine.spindle.max-rpm": "machine: { spindle: { max-rpm: 24000 } }",
-  "machine.spindle.spin-up": "machine: { spindle: { spin-up: 6 s } }",
-  "machine.spindle.spin-down": "machine: { spindle: { spin-down: 6 s } }",
-  "machine.spindle.coast-down": "machine: { spindle: { coast-down: 25 s } }",
+  "machine.lengths": "machine: { lengths: ? }",
+  "machine.drawbar.travels": "machine: { drawbar: { travels: ? } }",
+  "machine.rack.style": "machine: { rack: { style: ? } }",
+  "machine.rack.slide": "machine: { rack: { slide: { direction: ?, distance: ?, feed: ? } } }",
+  "machine.park": "machine: { park: [?, ?] }",
+  "machine.waits.on-timeout": "machine: { waits: { on-timeout: ? } }",
+  "machine.spindle.min-rpm": "machine: { spindle: { min-rpm: ? } }",
+  "machine.spindle.max-rpm": "machine: { spindle: { max-rpm: ? } }",
+  "machine.spindle.spin-up": "machine: { spindle: { spin-up: ? s } }",
+  "machine.spindle.spin-down": "machine: { spindle: { spin-down: ? s } }",
+  "machine.spindle.coast-down": "machine: { spindle: { coast-down: ? s } }",
   "numbers.dwell": "numbers: { dwell: 2 }",
   "numbers.speed": "numbers: { speed: 0 }",
   "spindle.order": "spindle: { order: speed-first }",
@@ -66,7 +66,7 @@ const inJob = (offset: number): Place => ({ source: "job", offset });
 function example(key: string): string {
   const known = examples[key];
   if (known !== undefined) return known;
-  const signal = key.startsWith("machine.signals.") ? "{ input: 4 }" : "...";
+  const signal = key.startsWith("machine.signals.") ? "{ input: ? }" : "...";
   return `${key.split(".").join(": { ")}: ${signal}${" }".repeat(key.split(".").length - 1)}`;
 }
 
@@ -77,9 +77,18 @@ export function undeclared(key: string, because: string, offset: number): Findin
     severity: "error",
     message: `the dialect does not say \`${key}\`, which this job needs because ${because}`,
     place: inJob(offset),
-    fix: `state it in the dialect file, for instance \`${example(key)}\``,
+    fix: `state it in the dialect file, for instance \`${example(key)}\`${toAnswer(example(key))}`,
     key,
   };
+}
+
+/** What to do about a question mark in an example; nothing where there is none. */
+function toAnswer(text: string): string {
+  if (!text.includes("?")) return "";
+  const how = text.includes("? s")
+    ? "a time that you have taken with a watch"
+    : "what the machine or its manual says";
+  return `, with ${how} in place of the question mark`;
 }
 
 /** A word that the dialect says it does not have. */

@@ -39,5 +39,7 @@ export function showText(run: Run, text: string, severity: "warning" | "note"): 
     return;
   }
   const message = `the dialect has no messages, so the program leaves out "${text}"`;
-  run.report(remark("lower/no-message", severity, message, run.state.source, "idioms.message"));
+  const fix =
+    'tell the operator in another way before the program runs, or, if the controller shows comments, declare how a message begins: `idioms: { message: "(MSG, {{text}})" }`, in a dialect with `comments`';
+  run.report({ ...remark("lower/no-message", severity, message, run.state.source, "idioms.message"), fix });
 }

@@ -18,11 +18,7 @@ export function startProgram(run: Run): void {
   const { job, state, machine, request } = run;
   const first = job.operations[request.operations[0] ?? -1];
   state.source = first?.source ?? 0;
-  if (!machine.declared) {
-    const message =
-      "the dialect file states neither spindle nor travel of a machine of its own: speeds and travel are not checked, and times, inputs and codes that it inherits are those of the shipped dialect";
-    run.report(remark("dialect/no-machine", "warning", message, state.source, "machine"));
-  }
+  tellMissing(run);
   const numbered = request.capabilities.words["file.program-number"] === true;
   if (numbered) checkProgramNumber(run);
   put(run, { kind: "program-start", number: numbered ? (job.program.number ?? 0) : 0 });
@@ -38,6 +34,32 @@ export function startProgram(run: Run): void {
   askForEmptySpindle(run);
   switchProgramOutputsOn(run);
 }
+
+/** Says what of a machine is not stated, until nothing is that a job is checked against. */
+function tellMissing({ machine, state, report }: Run): void {
+  const tell = (message: string, key: string): void => {
+    report(remark("dialect/no-machine", "warning", message, state.source, key));
+  };
+  if (!machine.declared)
+    tell(
+      "the dialect file states neither spindle nor travel of a machine of its own: speeds and travel are not checked, and times, inputs and codes that it inherits are those of the shipped dialect",
+      "machine",
+    );
+  const unstated = machine.unsaid.filter((key) => key.startsWith("machine."));
+  if (unstated.length > 0)
+    tell(
+      `of the machine these are not stated, and not checked: ${inCode(unstated)}`,
+      unstated[0] ?? "machine",
+    );
+  const inherited = machine.unsaid.filter((key) => !key.startsWith("machine."));
+  if (inherited.length > 0)
+    tell(
+      `these are not the machine's own, but inherited from a dialect without a machine: ${inCode(inherited)}; state them as they are at the machine`,
+      inherited[0] ?? "confirm",
+    );
+}
+
+const inCode = (keys: readonly string[]): string => keys.map((key) => `\`${key}\``).join(", ");
 
 /** A rack program that does not know what the spindle holds would drive a tool into a filled pocket. */
 function askForEmptySpindle(run: Run): void {

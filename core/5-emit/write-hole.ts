@@ -148,16 +148,17 @@ function cycleWord(context: Context, isFirst: Value): Word {
   return given(or(isFirst, differs(motion, code)), { address, statements: [...write, set(motion, code)] });
 }
 
-/** The bottom; in an incremental program it counts from the retract level, as it does where the dialect's levels are relative. */
+/** The bottom: a coordinate, or from the retract level (in an incremental program always so), or from the initial level. */
 function depthWord(context: Context): Word {
   const [depth, retract] = [get("state", "depth"), get("state", "retract")];
+  const ifRelative = context.format.cycles?.levels === "from-initial" ? get("state", "initial") : retract;
   return keyed(
     context,
     "cycles.levels",
     numberWord(
       context.format.motion.letters.z,
       "writeLength",
-      relativeLevel(context.format, depth, retract, retract),
+      relativeLevel(context.format, depth, ifRelative, retract),
     ),
   );
 }
@@ -185,7 +186,7 @@ function relativeLevel(
   ifRelative: Expression,
   ifIncremental: Expression,
 ): Expression {
-  if (format.cycles?.levels === "relative") return sub(level, ifRelative);
+  if (format.cycles?.levels !== "absolute") return sub(level, ifRelative);
   return canBeIncremental(format) ? sub(level, choose(get("state", "incremental"), ifIncremental, 0)) : level;
 }
 

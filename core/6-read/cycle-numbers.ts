@@ -130,7 +130,7 @@ function needed(
 
 /**
  * Levels as absolute Z. Incremental words, and those of a dialect with relative levels, count R from the initial level and Z
- * from R. NISTIR 6556 3.5.16 counts incremental R from where the tool is, which is the same as long as it stands at the initial
+ * from R, or from the initial level, too. NISTIR 6556 3.5.16 counts incremental R from where the tool is, which is the same as long as it stands at the initial
  * level; where it does not, controllers differ.
  */
 function absoluteLevels(
@@ -139,7 +139,8 @@ function absoluteLevels(
   depth: number,
 ): { retract: number; depth: number } | undefined {
   const { state, format, block } = reader;
-  const relative = format.cycles?.levels === "relative";
+  const counting = format.cycles?.levels;
+  const relative = counting === "relative" || counting === "from-initial";
   if (!relative && !state.incremental) return { retract, depth };
   const { initial } = state.cycle;
   if (initial === undefined) {
@@ -153,7 +154,8 @@ function absoluteLevels(
     reader.report(findings.badCycle(block.start, message, fix, "cycles.levels"));
     return undefined;
   }
-  return { retract: initial + retract, depth: initial + retract + depth };
+  const depthFrom = counting === "from-initial" ? initial : initial + retract;
+  return { retract: initial + retract, depth: depthFrom + depth };
 }
 
 /** Numbers that no hole can have. */

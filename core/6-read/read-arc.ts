@@ -1,5 +1,5 @@
 import { freeLetters, placeOf } from "./block.ts";
-import { checkSweep } from "./arc-sweep.ts";
+import { checkQuadrant, checkSweep } from "./arc-sweep.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axesOfLetters, centreLetters, letterName, letterOfAxis, lettersOfAxes } from "./letters.ts";
@@ -112,6 +112,7 @@ function readByCentre(reader: Reader, named: number, turns: number): void {
     reportDialect(reader, "no full circle in one block", "arc.full-circle");
   checkHelix(reader, named, normal);
   checkSweep(reader, first - c1, second - c2, end1 - c1, end2 - c2, turns);
+  checkQuadrant(reader, first - c1, second - c2, end1 - c1, end2 - c2, turns);
   pushRow(reader, plane.byCentre, 0, named, feedOfRow(reader), c1, c2, turns);
 }
 
@@ -152,7 +153,13 @@ function readByRadius(reader: Reader, named: number, turns: number): void {
     return;
   }
   checkHelix(reader, named, normal);
-  const { largestSweep } = reader.format.arc;
+  const { largestSweep, quadrants } = reader.format.arc;
+  if (quadrants === "one")
+    reportDialect(
+      reader,
+      "no arc by its radius, which leaves open where its quadrant lines are",
+      "arc.quadrants",
+    );
   if (radius < 0 && largestSweep !== undefined && largestSweep <= 180_000_000)
     reportDialect(reader, "no arc of more than 180 degrees in one block", "arc.largest-sweep");
   pushRow(reader, plane.byRadius, 0, named, feedOfRow(reader), radius, 0, turns);

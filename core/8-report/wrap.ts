@@ -3,16 +3,17 @@ export const defaultWidth = 80;
 
 /**
  * Breaks a text at blanks into lines of at most `width` characters. A word that is longer stands on a line of its own,
- * so that a path or a block can still be copied.
+ * so that a path or a block can still be copied. Blanks before the first word are kept, as lines of YAML need them.
  */
 export function wrap(text: string, width: number): string[] {
   const lines: string[] = [];
+  const [margin = ""] = /^ */.exec(text) ?? [];
   let line = "";
-  for (const word of text.split(/ +/)) {
-    const longer = line === "" ? word : `${line} ${word}`;
+  for (const word of text.trimStart().split(/ +/)) {
+    const longer = line === "" ? margin + word : `${line} ${word}`;
     if (line !== "" && length(longer) > width) {
       lines.push(line);
-      line = word;
+      line = margin + word;
     } else {
       line = longer;
     }

@@ -59,6 +59,8 @@ export const choices: readonly Choice[] = [
     values: [
       { arc: { form: "radius", "largest-sweep": 180, "full-circle": "no" } },
       { arc: { form: "absolute-centre" } },
+      // One quadrant a block goes by centre alone, so that it is drawn in the stead of another form.
+      { arc: { quadrants: "one", "full-circle": "no" } },
     ],
   },
   { axis: 74, values: [{ dwell: { word: "X" } }, { dwell: { unit: "s" }, numbers: { dwell: 2 } }] },
@@ -66,7 +68,7 @@ export const choices: readonly Choice[] = [
   { axis: 87, values: [{ coolant: { mist: "M08", flood: "M07" } }] },
   { axis: 92, values: [{ tools: { blocks: "apart" } }] },
   { axis: 97, values: [{ machine: { "length-offset": { form: "own-block" } } }] },
-  { axis: 103, values: [{ cycles: { levels: "relative" } }] },
+  { axis: 103, values: [{ cycles: { levels: "relative" } }, { cycles: { levels: "from-initial" } }] },
   { axis: 108, values: [{ cycles: { words: { "dwell-unit": "s" } } }] },
   {
     axis: 14,

@@ -201,6 +201,22 @@ export const wordCases: Readonly<Record<string, SenseCase>> = {
     text: "arc: { largest-sweep: 180 }",
     finds: ["dialect/arc arc.full-circle @ 1"],
   },
+  "one quadrant a block, and full circles": {
+    text: "arc: { quadrants: one }",
+    finds: ["dialect/arc arc.quadrants"],
+  },
+  "one quadrant a block, by radius": {
+    text: "arc: { quadrants: one, form: radius, full-circle: no }",
+    finds: ["dialect/arc arc.quadrants"],
+  },
+  "one quadrant a block, and less than a quadrant": {
+    text: "arc: { quadrants: one, full-circle: no, largest-sweep: 60 }",
+    finds: ["dialect/arc arc.quadrants"],
+  },
+  "levels from the initial level, which each hole would take anew": {
+    text: "cycles: { levels: from-initial, repeat: all, initial-level: current }",
+    finds: ["dialect/format cycles.initial-level"],
+  },
   "arcs in a plane without a word": { text: "plane: { yz: none }", finds: ["dialect/arc plane.yz"] },
   "a centre mode that cannot be put back": {
     text: "arc: { centre-words: { absolute: G90.1, incremental: none } }",

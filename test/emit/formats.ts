@@ -168,6 +168,7 @@ export const plain: Format = {
     helix: true,
     fullCircle: true,
     largestSweep: 360_000_000,
+    quadrants: "any",
     planes: ["xy", "zx", "yz"],
   },
   dwell: { word: "P", unit: "s", blocks: "apart" },

@@ -120,6 +120,7 @@ describe("arcs by centre", () => {
     const arcsAre = {
       form: "incremental-centre",
       largestSweep: 360e6,
+      quadrants: "any",
       fullCircle: true,
       planes: ["xy"],
       helix: true,
@@ -161,6 +162,7 @@ describe("arcs that the dialect cannot say in one", () => {
       arcs: {
         form: "incremental-centre",
         largestSweep: 360e6,
+        quadrants: "any",
         fullCircle: true,
         planes: ["xy", "zx", "yz"],
         helix: true,

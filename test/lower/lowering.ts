@@ -73,6 +73,7 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,
+      quadrants: "any",
       fullCircle: true,
       planes: ["xy", "zx", "yz"],
       helix: true,

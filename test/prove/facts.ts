@@ -116,6 +116,7 @@ const length = (value: number): number => value * atomsPerMillimetre;
 export function machineFacts(changes: Partial<MachineFacts> = {}): MachineFacts {
   return {
     declared: true,
+    unsaid: [],
     statable: allWords,
     travel: {
       x: [0, length(1220)],

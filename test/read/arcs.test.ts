@@ -96,6 +96,19 @@ describe("what is no arc: read/arc", () => {
     expect(arc(block, change).rules).toEqual(["read/arc"]);
   });
 
+  test.each([
+    ["a half circle", "G2 X10 I5", ["read/arc"]],
+    ["a full circle", "G2 I5", ["read/arc"]],
+    ["over the line by the least increment", "G2 X5.001 Y5 I5", ["read/arc"]],
+    ["three quadrants from line to line", "G3 X5 Y5 I5", ["read/arc"]],
+    ["by its radius, even where it is short", "G2 X5 Y5 R5", ["read/arc"]],
+    ["one quadrant from line to line", "G2 X5 Y5 I5", []],
+    ["from within a quadrant to its line", "G3 X5 Y9 I-4 J3\nG3 X-2 Y2 J-7", ["read/arc"]],
+    ["within one quadrant", "G2 X2 Y4 I5", []],
+  ] as const)("one quadrant in one block, and here is %s", (_name, block, rules) => {
+    expect(arc(block, { quadrants: "one" }).rules).toEqual(rules);
+  });
+
   test("a half circle is no more than 180 degrees", () => {
     expect(arc("G2 X10 I5", { largestSweep: 180_000_000 }).rules).toEqual([]);
   });

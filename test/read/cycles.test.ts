@@ -137,6 +137,16 @@ describe("levels", () => {
     expect(drill("G91\nG99 G81 X1 Y2 Z-7 R-18 F100\nX1").rules).toEqual(["read/cycle"]);
   });
 
+  test("both levels from the initial level: Z20 less 18 and less 25", () => {
+    const { lines, rules } = drill("G99 G81 X1 Y2 Z-25 R-18 F100\nX2", { levels: "from-initial" });
+    expect(rules).toEqual([]);
+    expect(lines).toEqual([
+      define("drill", 20_000_000, "retract"),
+      "hole x1 y2 z2 f100",
+      "hole x2 y2 z2 f100",
+    ]);
+  });
+
   test("a dialect with relative levels counts from the initial level", () => {
     const { lines, rules } = drill("G99 G81 X1 Y2 Z-7 R-18 F100\nX2", { levels: "relative" });
     expect(rules).toEqual([]);

@@ -157,6 +157,7 @@ export const format: Format = {
     helix: true,
     fullCircle: true,
     largestSweep: 360_000_000,
+    quadrants: "any",
     planes: ["xy", "zx", "yz"],
   },
   dwell: { word: "P", unit: "s", blocks: "with-start" },
@@ -240,6 +241,7 @@ export const format: Format = {
 /** A machine of which only is said what reading depends on. */
 export const machine: MachineFacts = {
   declared: true,
+  unsaid: [],
   statable: [],
   travel: {},
   spindle: {

@@ -116,6 +116,7 @@ const dialects: Readonly<Record<string, Format>> = {
     mWords: 1,
   }),
   "speed first, apart": with_({ spindle: { order: "speed-first", blocks: "apart" } }),
+  "levels that both count from the initial level": with_({ cycles: cyclesWith({ levels: "from-initial" }) }),
   "relative levels, no return words": with_({
     cycles: cyclesWith({ levels: "relative", levelWithout: "initial", endedBy: "cancel-code" }),
     codes: { ...codes, cycleReturn: { initial: null, retract: null } },

@@ -93,6 +93,7 @@ export function capabilitiesOf(
     arcs: {
       form: "incremental-centre",
       largestSweep: 360_000_000,
+      quadrants: "any",
       fullCircle: true,
       planes: ["xy"],
       helix: true,
@@ -177,6 +178,7 @@ export const stoppedByDwell: Confirmation = {
 export function machineOf(change: Partial<MachineFacts> = {}): MachineFacts {
   return {
     declared: true,
+    unsaid: [],
     statable: [
       ...([
         "units",

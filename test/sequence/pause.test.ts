@@ -132,6 +132,7 @@ describe("a pause", () => {
     );
     const { lines, findings } = run({ job, machine, capabilities: silent }, around(request()));
     expect(findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual(["lower/no-message warning"]);
+    expect(findings[0].fix).toContain("idioms: { message:");
     expect(lines.filter((line) => line.startsWith("message"))).toEqual([]);
   });
 });

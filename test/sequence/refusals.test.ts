@@ -244,7 +244,7 @@ describe("what a job needs and the dialect does not say", () => {
     expect(findings[0]).toMatchObject({
       message:
         "the dialect does not say `confirm.at-speed`, which this job needs because no tool may cut before the spindle is up to speed",
-      fix: "state it in the dialect file, for instance `confirm: { at-speed: { wait: at-speed, timeout: 10 s } }`",
+      fix: "state it in the dialect file, for instance `confirm: { at-speed: { wait: at-speed, timeout: ? s } }`, with a time that you have taken with a watch in place of the question mark",
       place: { source: "job", offset: 0 },
     });
   });
@@ -264,6 +264,16 @@ describe("hints", () => {
     expect(findings.map(({ rule, severity }) => `${rule} ${severity}`)).toEqual([
       "dialect/no-machine warning",
     ]);
+  });
+
+  test("a machine that is stated in part: what is not checked, and what is not its own", () => {
+    const unsaid = ["machine.travel.z", "confirm.stopped"];
+    const { findings } = run({ job: one, machine: machineOf({ unsaid }) });
+    expect(findings.map(({ rule, severity, key }) => [rule, severity, key])).toEqual([
+      ["dialect/no-machine", "warning", "machine.travel.z"],
+      ["dialect/no-machine", "warning", "confirm.stopped"],
+    ]);
+    expect(findings[0].message).toContain("not checked: `machine.travel.z`");
   });
 
   test("a change of speed in the moves is held against the limits, too", () => {

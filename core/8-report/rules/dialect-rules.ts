@@ -17,7 +17,7 @@ export const dialectRules = {
   "dialect/path": "A file extends a shipped dialect, or a file in its own folder or below.",
   "dialect/undeclared": "Some file of the chain states what the job needs; nothing is taken for granted.",
   "dialect/no-machine":
-    "A machine is declared; without one the longest times are taken, and travel is not checked.",
+    "A machine is declared in full; without it the longest times are taken, and travel and speeds are not checked.",
   "dialect/none": "What the dialect cannot say, and which jobs are refused for it (dialect check).",
   "dialect/same":
     "A line of a dialect file changes something; what is stated already can be left out (dialect check).",

@@ -136,7 +136,7 @@ export const axisGroups: readonly AxisGroup[] = [
       axis(62, "axes that move at once", "motion.axes-at-once"),
       axis(63, "arcs: planes, radii", "arc.planes arc.smallest-radius arc.largest-radius"),
       axis(64, "arc centre or radius", "arc.form arc.radius-word arc.centre-words"),
-      axis(65, "largest sweep", "arc.largest-sweep"),
+      axis(65, "largest sweep, quadrant lines", "arc.largest-sweep arc.quadrants"),
       axis(66, "full circles", "arc.full-circle"),
       axis(67, "radius arcs over 180 degrees", "arc.largest-sweep arc.form"),
       axis(68, "arc tolerance", "arc.tolerance arc.chord-tolerance"),

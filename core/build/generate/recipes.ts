@@ -60,9 +60,10 @@ export const recipes: readonly Recipe[] = [
     "arc: { form: radius, radius-word: R, largest-sweep: 180, full-circle: no }",
   ),
   recipe(
-    "arcs of 90 degrees at most (they may still cross a quadrant line; for a control that takes no such arc: form none)",
+    "arcs of 90 degrees at most (they may still cross a quadrant line)",
     "arc: { largest-sweep: 90, full-circle: no }",
   ),
+  recipe("no arc across a quadrant line of its circle", "arc: { quadrants: one, full-circle: no }"),
   recipe("no arcs at all: chords", "arc: { form: none }"),
   recipe("no helices", "arc: { helix: no }"),
   recipe(

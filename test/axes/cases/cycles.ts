@@ -53,6 +53,22 @@ export const cases: readonly AxisCase[] = [
     other: "cycles: { levels: relative }",
   },
   {
+    axis: 103,
+    title: "the depth from the retract level, or from the initial level",
+    base: "rs274ngc",
+    job: holesJob([drilling]),
+    one: "cycles: { levels: relative }",
+    other: "cycles: { levels: from-initial }",
+  },
+  {
+    axis: 103,
+    title: "depth and retract level absolute, or both from the initial level",
+    base: "rs274ngc",
+    job: holesJob([toInitial]),
+    one: "cycles: { levels: absolute }",
+    other: "cycles: { levels: from-initial }",
+  },
+  {
     axis: 104,
     title: "which of two codes is which level",
     base: "rs274ngc",

@@ -175,6 +175,15 @@ export const cases: readonly AxisCase[] = [
     oneTakes: allowedToo,
   },
   {
+    axis: 65,
+    title: "arcs over the quadrant lines of their circle, or split at them",
+    base: "rs274ngc",
+    one: "arc: { quadrants: any, full-circle: no }",
+    other: "arc: { quadrants: one, full-circle: no }",
+    job: semicircle,
+    oneTakes: allowedToo,
+  },
+  {
     axis: 66,
     title: "full circles in one block, or in parts",
     base: "rs274ngc",
