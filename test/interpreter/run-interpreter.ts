@@ -27,7 +27,7 @@ export interface InterpreterSetup {
 
 /** What came of a run. */
 export interface InterpreterRun {
-  /** 0 where the program ran to its end, 1 where the interpreter refused a block; null where the run was given up. */
+  /** 0 where the program ran to its end, 1 where the interpreter refused a block; null where it was given up or fell over. */
   readonly exitCode: number | null;
   readonly calls: readonly CanonicalCall[];
   /** What the interpreter objects to, and the block; "" where it ran to its end. */
@@ -36,6 +36,7 @@ export interface InterpreterRun {
 }
 
 const command = "rs274";
+const killSignal = "SIGKILL";
 
 /** What to do where the interpreter is missing. */
 export const howToInstall =
@@ -94,9 +95,11 @@ function runIn(folder: string, setup: InterpreterSetup): Promise<InterpreterRun>
   return new Promise((done, failed) => {
     const child = spawn(command, [...options, ...files], {
       cwd: folder,
+      // It keeps its tool table in a file of the home folder while it runs: two runs with one home spoil each other's.
+      env: { ...process.env, HOME: folder },
       stdio: ["ignore", "pipe", "pipe"],
       timeout: setup.timeout ?? 60_000,
-      killSignal: "SIGKILL",
+      killSignal,
     });
     const output: Buffer[] = [];
     const errors: Buffer[] = [];
@@ -105,7 +108,7 @@ function runIn(folder: string, setup: InterpreterSetup): Promise<InterpreterRun>
     child.on("error", (error: NodeJS.ErrnoException) => {
       failed(error.code === "ENOENT" ? new Error(howToInstall) : error);
     });
-    child.on("close", (exitCode) => {
+    child.on("close", (exitCode, signal) => {
       // A run that was given up may end in the middle of a line.
       const text = Buffer.concat(output).toString("utf8");
       const whole = exitCode === null ? text.slice(0, text.lastIndexOf("\n") + 1) : text;
@@ -113,7 +116,7 @@ function runIn(folder: string, setup: InterpreterSetup): Promise<InterpreterRun>
         .toString("utf8")
         .replace(/^executing\n/, "");
       try {
-        done({ exitCode, calls: readCanonicalCalls(whole), stderr, timedOut: exitCode === null });
+        done({ exitCode, calls: readCanonicalCalls(whole), stderr, timedOut: signal === killSignal });
       } catch (error) {
         failed(error instanceof Error ? error : new Error(String(error)));
       }
