@@ -30,6 +30,8 @@ export interface InterpreterRun {
   /** 0 where the program ran to its end, 1 where the interpreter refused a block; null where it was given up or fell over. */
   readonly exitCode: number | null;
   readonly calls: readonly CanonicalCall[];
+  /** The calls as they were printed. */
+  readonly output: string;
   /** What the interpreter objects to, and the block; "" where it ran to its end. */
   readonly stderr: string;
   readonly timedOut: boolean;
@@ -116,7 +118,13 @@ function runIn(folder: string, setup: InterpreterSetup): Promise<InterpreterRun>
         .toString("utf8")
         .replace(/^executing\n/, "");
       try {
-        done({ exitCode, calls: readCanonicalCalls(whole), stderr, timedOut: signal === killSignal });
+        done({
+          exitCode,
+          calls: readCanonicalCalls(whole),
+          output: whole,
+          stderr,
+          timedOut: signal === killSignal,
+        });
       } catch (error) {
         failed(error instanceof Error ? error : new Error(String(error)));
       }
