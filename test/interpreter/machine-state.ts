@@ -34,12 +34,16 @@ export const interpreterSetup: InterpreterSetup = {
     length: lengthInches(index + 1),
     diameter: 0,
   })),
-  parameters: Object.fromEntries(
-    [1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((number) =>
-      // NISTIR 6556 Table 2: 5221 to 5226 are those of the first coordinate system, 20 on those of the next.
-      workOffsetInches(number).map((value, axis) => [5201 + 20 * number + axis, value]),
+  parameters: {
+    ...Object.fromEntries(
+      [1, 2, 3, 4, 5, 6, 7, 8, 9].flatMap((number) =>
+        // NISTIR 6556 Table 2: 5221 to 5226 are those of the first coordinate system, 20 on those of the next.
+        workOffsetInches(number).map((value, axis) => [5201 + 20 * number + axis, value]),
+      ),
     ),
-  ),
+    // Offsets that a program before has left behind by G92 (5211 to 5216), and that they are on (5210, from memory).
+    ...{ 5210: 1, 5211: 0.5, 5212: 0.25, 5213: 0.125 },
+  },
 };
 
 /** A machine as the interpreter has it when a program begins. */
