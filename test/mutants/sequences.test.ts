@@ -1,3 +1,5 @@
+import { readdirSync } from "node:fs";
+import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { rowKind } from "#base";
 import { dialectName, examples } from "../support/examples.ts";
@@ -13,7 +15,9 @@ const wanted = Number(process.env["TAPEWRIGHT_SEQUENCE_MUTANTS"] ?? 3_000);
 const seed = Number(process.env["TAPEWRIGHT_SEQUENCE_SEED"] ?? 2026);
 
 /** Goldens that are programs; the others are refused before there is a text. */
-const programs = 17;
+const programs = readdirSync(resolve(import.meta.dirname, "../goldens")).filter((file) =>
+  file.endsWith(".program.txt"),
+).length;
 
 /**
  * Changes that the guard finds by itself, wherever they are: what cuts without its cycle, goes to a place of the other
