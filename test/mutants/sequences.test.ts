@@ -8,8 +8,8 @@ import { createTally, trySequences } from "./sequences/try-sequences.ts";
 
 /*
  * Sequences with one thing wrong, written and read back: what the emitter makes of one must not be proved for the job.
- * TAPEWRIGHT_SEQUENCE_MUTANTS sets how many there are in all, TAPEWRIGHT_SEQUENCE_SEED which; TAPEWRIGHT_SEQUENCE_REPORT=1
- * prints what was counted, kind by kind.
+ * TAPEWRIGHT_SEQUENCE_MUTANTS sets how many there are in all (with fewer than some 2000 not every kind has its turn),
+ * TAPEWRIGHT_SEQUENCE_SEED which; TAPEWRIGHT_SEQUENCE_REPORT=1 prints what was counted, kind by kind.
  */
 const wanted = Number(process.env["TAPEWRIGHT_SEQUENCE_MUTANTS"] ?? 3_000);
 const seed = Number(process.env["TAPEWRIGHT_SEQUENCE_SEED"] ?? 2026);
