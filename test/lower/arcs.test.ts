@@ -217,41 +217,11 @@ describe("arcs that the dialect cannot say in one", () => {
     for (const row of rows) expect(Math.abs(row.c1 / mm - 5)).toBeLessThan(0.002);
   });
 
-  it.each([
-    [50, 158],
-    [5, 50],
-  ])("makes chords within the tolerance: radius %d takes %d (e = r (1 - cos(t/2)))", (radius, count) => {
-    const { motion } = lowerMoves(
-      [start(radius, 0), { arc: { x: radius, y: 0 }, centre: [0, 0], turns: 1 }],
-      limited({ form: "none" }),
-    );
-    const chords = motion.filter((row) => row.kind === rowKind.line);
-    expect(chords).toHaveLength(count);
-    let before = motion[0];
-    for (const chord of chords) {
-      if (!before) throw new Error("no start");
-      const middle = Math.hypot(before.x + chord.x, before.y + chord.y) / 2 / mm;
-      expect(radius - middle).toBeLessThan(0.0111);
-      before = chord;
-    }
-  });
-
   it("asks for the chord tolerance where the dialect states none", () => {
     const { findings } = lowerMoves(
       [start(5, 0), { arc: { x: 5, y: 0 }, centre: [0, 0], turns: 1 }],
       limited({ form: "none", chordTolerance: undefined }),
     );
     expect(findings.map((finding) => finding.key)).toEqual(["arc.chord-tolerance"]);
-  });
-
-  it("scales the feed of a helix where F means the circle", () => {
-    const helix: Move[] = [
-      start(10, 0),
-      { line: { z: 0 } },
-      { arc: { x: 10, y: 0, z: -20 }, centre: [0, 0], turns: 1, feed: 600 },
-    ];
-    const { motion } = lowerMoves(helix, limited({ feedAlong: "circle" }));
-    // r 10, dz 20: the path is sqrt(62.832^2 + 20^2) = 65.938, so 600 x 62.832 / 65.938 = 571.74 (worked by hand).
-    expect(arcs(motion)[0]?.feed).toBe(571.7 * mm);
   });
 });

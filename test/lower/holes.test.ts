@@ -123,37 +123,9 @@ describe("fixed cycles", () => {
 });
 
 describe("holes as single moves (steps of NISTIR 6556 3.5.16)", () => {
-  it("drills", () => {
+  it("moves across at the height where the tool stands, and rises behind the series", () => {
     const { rows } = lowerMoves([start, ...holes()], { capabilities: without("cycles.drill") });
     expect(said(rows)).toEqual(["r x0 y0", "r x10 y10", "r z2", "f z-18", "r z2", "r z15"]);
-  });
-
-  it("dwells at depth", () => {
-    const { rows } = lowerMoves([start, ...holes({ cycle: "dwell", dwell: 200_000 })], {
-      capabilities: without("cycles.dwell"),
-    });
-    expect(said(rows)).toEqual(["r x0 y0", "r x10 y10", "r z2", "f z-18", "dwell 0.2", "r z2", "r z15"]);
-  });
-
-  it("pecks from the retract level: R2 Z-18 Q4 takes five (2 -2 -6 -10 -14 -18)", () => {
-    const { rows } = lowerMoves([start, ...holes({ cycle: "peck", peck: 4 * mm })], {
-      capabilities: without("cycles.peck"),
-    });
-    expect(said(rows).filter((row) => row.startsWith("f"))).toEqual([
-      "f z-2",
-      "f z-6",
-      "f z-10",
-      "f z-14",
-      "f z-18",
-    ]);
-    expect(said(rows).slice(3, 7)).toEqual(["f z-2", "r z2", "r z-1.75", "f z-6"]);
-  });
-
-  it("breaks chips by a small way up", () => {
-    const { rows } = lowerMoves([start, ...holes({ cycle: "chip-break", peck: 10 * mm, backOff: mm })], {
-      capabilities: without("cycles.chip-break"),
-    });
-    expect(said(rows).slice(3)).toEqual(["f z-8", "r z-7", "f z-18", "r z2", "r z15"]);
   });
 
   it("feeds out of a bore at its own feed", () => {

@@ -1,6 +1,14 @@
 /** What was done to a program. */
 export type MutationKind =
-  "digit" | "sign" | "letter" | "word-dropped" | "word-doubled" | "block-dropped" | "blocks-swapped";
+  | "digit"
+  | "sign"
+  | "point"
+  | "letter"
+  | "word-dropped"
+  | "word-doubled"
+  | "block-dropped"
+  | "blocks-swapped"
+  | "block-inserted";
 
 export interface Mutant {
   readonly kind: MutationKind;
@@ -71,7 +79,10 @@ function sameNumber(one: string, other: string): boolean {
   return one !== "" && other !== "" && Number(one) === Number(other);
 }
 
-/** All mutants of a program, one at a time: each digit, sign and letter changed, each word dropped and doubled, each block dropped and swapped with the next. */
+/**
+ * All mutants of a program, one at a time: each digit, sign and letter changed, each decimal point and each word dropped, each
+ * word doubled, each block dropped, swapped with the next, and followed by a stray one.
+ */
 export function* mutants(program: string, form: Form): Generator<Mutant> {
   const blocks = program.split(form.lineEnd);
   for (let index = 0; index < blocks.length; index++) {
@@ -110,6 +121,10 @@ function* mutateWord(block: string, word: Word, form: Form, put: Put): Generator
   }
   const turned = word.number.startsWith("-") ? word.number.slice(1) : `-${word.number.replace("+", "")}`;
   yield put("sign", replace(word.letter + turned), harmless(turned));
+  if (word.number.includes(".")) {
+    const pointless = word.number.replace(".", "");
+    yield put("point", replace(word.letter + pointless), harmless(pointless));
+  }
   const letter =
     word.letter === ":" ? "N" : String.fromCharCode(65 + ((word.letter.charCodeAt(0) - 64) % 26));
   yield put("letter", replace(letter + word.number), word.letter === ":" ? "block number" : undefined);
@@ -153,6 +168,18 @@ function* mutateBlocks(blocks: readonly string[], index: number, form: Form): Ge
     harmless: isComment(block) ? "comment text" : undefined,
     text: () => [...blocks.slice(0, index), ...blocks.slice(index + 1)].join(form.lineEnd),
   };
+  // Any other block of the program, further on by a step that meets them all.
+  const stray = blocks[(index * 7 + 5) % blocks.length] ?? "";
+  if (bare(stray) !== "" && stray !== block) {
+    yield {
+      kind: "block-inserted",
+      block: index,
+      before: block,
+      after: `${block} | ${stray}`,
+      harmless: isComment(stray) ? "comment text" : undefined,
+      text: () => [...blocks.slice(0, index + 1), stray, ...blocks.slice(index + 1)].join(form.lineEnd),
+    };
+  }
   if (next === undefined || next === "" || next === block) return;
   const harmless = (): HarmlessClass | undefined => {
     if (isComment(block) || isComment(next)) return "comment text";

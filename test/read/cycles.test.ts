@@ -24,25 +24,6 @@ const define = (
 ): string =>
   `cycle-definition cycle=${cycle} depth=-50000000 retract=20000000 level=${level} between=${between} levelStated=${levelStated} peck=${peck} dwell=${dwell}`;
 
-describe("the cycles of NISTIR 6556 3.5.16, and G73 G74 of later controllers (from memory)", () => {
-  test.each([
-    ["G81", "drill", "", 0, 0],
-    ["G82", "dwell", "P0.5", 0, 500_000],
-    ["G83", "peck", "Q1.5", 15_000_000, 0],
-    ["G73", "chip-break", "Q1.5", 15_000_000, 0],
-    ["G84", "tap", "", 0, 0],
-    ["G74", "tap-left", "", 0, 0],
-    ["G85", "ream", "", 0, 0],
-    ["G86", "bore-stop", "P1", 0, 1_000_000],
-    ["G88", "bore-manual", "P1", 0, 1_000_000],
-    ["G89", "bore-dwell", "P1", 0, 1_000_000],
-  ])("%s is %s", (code, cycle, words, peck, dwell) => {
-    const { lines, rules } = drill(`${code} G99 X1 Y2 Z-5 R2 ${words} F100`.replace("  ", " "));
-    expect(lines).toEqual([define(cycle, 20_000_000, "retract", peck, dwell), "hole x1 y2 z2 f100"]);
-    expect(rules.filter((rule) => rule !== "block/word-order")).toEqual([]);
-  });
-});
-
 describe("a series", () => {
   test("later holes need only positions, and the cancel code ends it", () => {
     const { lines, rules } = drill("G99 G81 X1 Y2 Z-5 R2 F100\nX3\nY4\nG80");

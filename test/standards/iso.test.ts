@@ -6,7 +6,8 @@ import type { ExtraCode } from "#dialect";
 import { proveText } from "../../core/index.ts";
 import { loadDialect, quarryRouter } from "../support/dialects.ts";
 import { ready } from "../support/ready.ts";
-import { builderCodes, dinOrder, isoCodes, isoGroups } from "./iso-codes.ts";
+import { builderCodes, isoCodes } from "./tables/iso-codes.ts";
+import { isoGroups } from "./tables/modal-groups.ts";
 
 const root = resolve(import.meta.dirname, "../..");
 const iso = parse(readFileSync(join(root, "dialects/iso-6983.dialect.yaml"), "utf8")) as Record<
@@ -40,30 +41,6 @@ describe("codes of the ISO 6983 family", () => {
         letter === "M" && builderCodes.some(([from, to]) => value >= from * 10 && value <= to * 10);
       expect(format.extraCodes.length).toBeGreaterThan(0);
       expect(format.extraCodes.filter((code) => !isFree(code))).toEqual([]);
-    },
-  );
-});
-
-describe("order of words in a block (DIN 66025-1)", () => {
-  const rank = (letter: string): number => dinOrder.findIndex((letters) => letters.includes(letter));
-
-  it.each(["weather-plate.explicit-words", "weather-plate.quarry-router"])(
-    "holds in %s, but where the dialect states another",
-    (golden) => {
-      const program = readFileSync(join(root, `test/goldens/${golden}.program.txt`), "utf8");
-      const blocks = program
-        .split("\n")
-        .filter((block) => !block.startsWith("(") && block !== "%" && block !== "");
-      expect(blocks.length).toBeGreaterThan(1000);
-      // Said in other words by the dialect: the start before its speed, the builder's code before its parameters, the H word, which
-      // DIN leaves unassigned, and the cycle words P Q R, which stand behind the dimensions.
-      const usual = blocks
-        .filter((block) => !/M0[34] S|M94/.test(block))
-        .map((block) => block.replace(/ [HD]\d+/g, ""));
-      for (const block of usual) {
-        const ranks = block.split(" ").map((word) => rank(word.charAt(0)));
-        expect(ranks, block).toEqual([...ranks].sort((a, b) => a - b));
-      }
     },
   );
 });

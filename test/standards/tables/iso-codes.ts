@@ -49,17 +49,6 @@ export const isoCodes: readonly IsoCode[] = [
   { code: "M30", meaning: "end of data", key: "stops.end", confidence: "read" },
 ];
 
-/** Modal groups by the letters of GOST 20999-83 (read in notes to its table; the letters themselves from memory). */
-export const isoGroups: readonly { readonly group: string; readonly codes: readonly string[] }[] = [
-  { group: "a", codes: ["G00", "G01", "G02", "G03"] },
-  { group: "c", codes: ["G17", "G18", "G19"] },
-  { group: "d", codes: ["G40", "G41", "G42"] },
-  { group: "j", codes: ["G90", "G91"] },
-];
-
-/** Order of words in a block, DIN 66025-1 (read in a teaching page that reproduces it); P, Q and R stand with the dimensions. */
-export const dinOrder: readonly string[] = ["N", "G", "XYZUVWPQRABC", "IJK", "FE", "S", "T", "D", "M"];
-
 /** Ranges that the tables leave to the builder of a machine (JB 3208-83; "permanently unassigned"). */
 export const builderCodes: readonly (readonly [number, number])[] = [
   [20, 29],
