@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { beforeAll, expect, test } from "vitest";
+import { seeded } from "../support/seeded.ts";
 import { longJob, plateDialect, put, run, start, temporaryFolder } from "./command.ts";
 
 const folder = temporaryFolder();
@@ -10,8 +11,9 @@ const lines = 80_000;
 const output = join(folder, "long.tap");
 const old = longJob(lines, -1);
 
-/** How often a command is killed; each time takes about a second. */
-const times = 20;
+/** How often a command is killed; each time takes about a second. TAPEWRIGHT_KILLS sets the number. */
+const times = Number(process.env["TAPEWRIGHT_KILLS"] ?? 40);
+const random = seeded(2026);
 
 const work = { first: "", second: "", duration: 0 };
 
@@ -42,22 +44,53 @@ test("the job is large enough for a thread of its own", () => {
   expect(work.first).not.toBe(work.second);
 });
 
+/**
+ * The moment of a kill, milliseconds: spread evenly over the run, and each third one about its end, where the file takes its place.
+ */
+function moment(time: number): number {
+  const part = (time + random()) / times;
+  return work.duration * (time % 3 === 0 ? 0.85 + random() * 0.2 : part * 1.05);
+}
+
 test(`killed at ${times} random moments, the command leaves the old program or the new one, never a part`, async () => {
-  for (let time = 0; time < times; time++) {
+  const seen = { before: 0, staged: 0, replaced: 0, ended: 0 };
+  for (let time = 0; time < times;) {
     const before = hashOf(output);
+    const stale = temporary();
     const job = before === work.first ? "second.json" : "first.json";
     const child = start(words(job), { cwd: folder });
-    const ended = new Promise((resolve) => child.on("exit", resolve));
-    await setTimeout(Math.random() * work.duration * 1.2);
+    const started = Date.now();
+    const ended = new Promise((resolve) =>
+      child.on("exit", (_code, signal) => resolve(signal ?? Date.now() - started)),
+    );
+    await setTimeout(moment(time));
     child.kill("SIGKILL");
-    await ended;
-    expect([work.first, work.second]).toContain(hashOf(output));
+    const how = await ended;
+    const after = hashOf(output);
+    expect([work.first, work.second]).toContain(after);
+    const left = temporary();
+    // Whoever makes a temporary file first takes away what the ones before left.
+    expect(left.length).toBeLessThanOrEqual(1);
+    if (how !== "SIGKILL") {
+      // It came to its end before: that is no kill, and says how long it takes now.
+      work.duration = Math.min(work.duration, how as number);
+      seen.ended++;
+      expect(seen.ended).toBeLessThan(times * 2);
+      continue;
+    }
+    time++;
+    if (after !== before) seen.replaced++;
+    else if (left.some((name) => !stale.includes(name))) seen.staged++;
+    else seen.before++;
   }
+  console.info(`killed ${times} times: ${JSON.stringify(seen)}`);
+  expect(seen.before).toBeGreaterThan(0);
+  expect(seen.staged).toBeGreaterThan(0);
   // What the killed ones left is taken away by the next one.
   expect(run(words("first.json"), { cwd: folder }).status).toBe(0);
   expect(temporary()).toEqual([]);
   expect(hashOf(output)).toBe(work.first);
-});
+}, 1_200_000);
 
 test.each(["SIGINT", "SIGTERM", "SIGHUP"] as const)(
   "after %s nothing is left, and the old program stands",
