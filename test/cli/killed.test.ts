@@ -1,5 +1,6 @@
+import type { ChildProcess } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { beforeAll, expect, test } from "vitest";
@@ -15,7 +16,7 @@ const old = longJob(lines, -1);
 const times = Number(process.env["TAPEWRIGHT_KILLS"] ?? 40);
 const random = seeded(2026);
 
-const work = { first: "", second: "", duration: 0 };
+const work = { first: "", second: "", duration: 0, smallest: 0 };
 
 function hashOf(path: string): string {
   return createHash("sha256").update(readFileSync(path)).digest("hex");
@@ -33,10 +34,12 @@ beforeAll(() => {
   put(folder, "second.json", longJob(lines, -1.5));
   expect(run(words("second.json"), { cwd: folder }).status).toBe(0);
   work.second = hashOf(output);
+  work.smallest = statSync(output).size;
   const started = Date.now();
   expect(run(words("first.json"), { cwd: folder }).status).toBe(0);
   work.duration = Date.now() - started;
   work.first = hashOf(output);
+  work.smallest = Math.min(work.smallest, statSync(output).size);
 });
 
 test("the job is large enough for a thread of its own", () => {
@@ -44,12 +47,21 @@ test("the job is large enough for a thread of its own", () => {
   expect(work.first).not.toBe(work.second);
 });
 
+/** Size of the temporary file there, bytes; 0 while there is none. */
+function stagedSize(): number {
+  const [name] = temporary();
+  return name === undefined ? 0 : (statSync(join(folder, name), { throwIfNoEntry: false })?.size ?? 0);
+}
+
 /**
- * The moment of a kill, milliseconds: spread evenly over the run, and each third one about its end, where the file takes its place.
+ * Waits for the moment of a kill: spread evenly over the run; each third one is up to 60 ms after the temporary file is
+ * whole, while it is proved, flushed and put in its place.
  */
-function moment(time: number): number {
-  const part = (time + random()) / times;
-  return work.duration * (time % 3 === 0 ? 0.85 + random() * 0.2 : part * 1.05);
+async function moment(time: number, child: ChildProcess): Promise<void> {
+  if (time % 3 !== 0) return await setTimeout(work.duration * ((time + random()) / times));
+  for (const name of temporary()) rmSync(join(folder, name));
+  while (child.exitCode === null && stagedSize() < work.smallest) await setTimeout(1);
+  await setTimeout(random() * 60);
 }
 
 test(`killed at ${times} random moments, the command leaves the old program or the new one, never a part`, async () => {
@@ -63,7 +75,7 @@ test(`killed at ${times} random moments, the command leaves the old program or t
     const ended = new Promise((resolve) =>
       child.on("exit", (_code, signal) => resolve(signal ?? Date.now() - started)),
     );
-    await setTimeout(moment(time));
+    await moment(time, child);
     child.kill("SIGKILL");
     const how = await ended;
     const after = hashOf(output);
@@ -75,7 +87,7 @@ test(`killed at ${times} random moments, the command leaves the old program or t
       // It came to its end before: that is no kill, and says how long it takes now.
       work.duration = Math.min(work.duration, how as number);
       seen.ended++;
-      expect(seen.ended).toBeLessThan(times * 2);
+      expect(seen.ended).toBeLessThan(times * 3);
       continue;
     }
     time++;
@@ -86,6 +98,7 @@ test(`killed at ${times} random moments, the command leaves the old program or t
   console.info(`killed ${times} times: ${JSON.stringify(seen)}`);
   expect(seen.before).toBeGreaterThan(0);
   expect(seen.staged).toBeGreaterThan(0);
+  expect(seen.replaced + seen.ended).toBeGreaterThan(0);
   // What the killed ones left is taken away by the next one.
   expect(run(words("first.json"), { cwd: folder }).status).toBe(0);
   expect(temporary()).toEqual([]);
