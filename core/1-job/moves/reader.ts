@@ -8,6 +8,7 @@ import type { Scanner } from "../scan/scanner.ts";
 import { createScanner, fail, offsetOf, windowBytes } from "../scan/scanner.ts";
 import type { Words } from "../scan/words.ts";
 import { createWords } from "../scan/words.ts";
+import type { KnownShapes } from "./shape.ts";
 
 /** Kinds of moves; each is a key. */
 export const moveKinds = [
@@ -151,6 +152,10 @@ export interface MoveReader {
   errors: number;
   /** Whether the operation's one warning has been given. */
   warned: boolean;
+  /** How the last lines were written. */
+  readonly known: KnownShapes;
+  /** Numbers of a line that is read by its shape, by `slot`. */
+  readonly numbers: Float64Array;
   /** Whether a move is read whose rows are still to be written. */
   held: boolean;
 }
@@ -172,6 +177,9 @@ const leastRow = "[0,0],".length;
 export function batchSize({ moves }: Operation, { rows }: ReadingSizes): number {
   return Math.min(rows, 2 + Math.ceil((moves.end - moves.start) / leastRow));
 }
+
+/** Shapes that may be learnt without one line that has them: more would cost more than they save. */
+export const mostPatience = 16;
 
 /** Errors in the moves of one operation after which reading stops. */
 const mostErrors = 50;
@@ -203,6 +211,8 @@ export function createReader(
     lost: false,
     errors: 0,
     warned: false,
+    known: { shapes: [], patience: mostPatience },
+    numbers: new Float64Array(Object.keys(slot).length),
     held: false,
   };
   return reader;
