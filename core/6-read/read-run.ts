@@ -30,7 +30,7 @@ function isRunning({ state, batch, runs, format }: Reader): boolean {
     (state.modes & modes) === modes &&
     state.feedMode === "per-minute" &&
     (!state.feedDue || format.modal.feed === "each-block") &&
-    !state.length.looks &&
+    !state.length.format.plus &&
     !batch.abc
   );
 }
@@ -38,7 +38,7 @@ function isRunning({ state, batch, runs, format }: Reader): boolean {
 /** What F counts in; undefined where the careful way has to see it, as the lead of a thread is no feed. */
 function feedQuantity({ format, quantities, state }: Reader): Quantity | undefined {
   const quantity = quantities.perMinute[state.units];
-  return format.cycles?.tapLead === true || quantity.looks ? undefined : quantity;
+  return format.cycles?.tapLead === true || quantity.format.plus ? undefined : quantity;
 }
 
 /**

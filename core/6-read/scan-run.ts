@@ -89,8 +89,10 @@ export function scanLine(runs: Runs, tables: Tables, bytes: Uint8Array, start: n
     }
     let digits = index - from;
     // A zero before other digits is as the dialect writes it only where it fills up the width.
+    const whole = digits;
     const width = widths[letter];
-    if (digits === 0 || digits < width || (digits > 1 && digits !== width && bytes[from] === zero)) return -1;
+    const zeroFirst = bytes[from] === zero;
+    if (whole < width || (zeroFirst && whole > 1 && whole !== width)) return -1;
     let decimals = -1;
     if (digit === point - zero) {
       const pointAt = index;
@@ -102,13 +104,14 @@ export function scanLine(runs: Runs, tables: Tables, bytes: Uint8Array, start: n
       decimals = index - pointAt - 1;
       digits += decimals;
     }
-    if (digits > shortDigits) return -1;
+    if (digits === 0 || digits > shortDigits) return -1;
     if ((bit & (bitG | bitN)) !== 0) {
-      if (negative || decimals >= 0) return -1;
+      if (negative || decimals >= 0 || whole === 0) return -1;
       if (letter === letterG && (digits > 3 || tables.motionOf[value * 10] !== motion.line)) return -1;
     } else {
       const isTail = decimals > 0 && bytes[index - 1] === zero;
-      if (!takeNumber(runs, letter, negative ? 0 - value : value, decimals + 1, isTail)) return -1;
+      if (!isAsWritten(runs, letter, whole === 0, zeroFirst, isTail)) return -1;
+      if (!takeNumber(runs, letter, negative ? 0 - value : value, decimals + 1)) return -1;
     }
     byte = digit + zero;
     if (byte === separator) byte = bytes[++index];
@@ -116,20 +119,37 @@ export function scanLine(runs: Runs, tables: Tables, bytes: Uint8Array, start: n
     else if (separator !== -1) return -1;
   }
   runs.mask = mask;
-  const refused = (mask & tables.refused) !== 0 || (mask & runs.required) !== runs.required;
-  if (refused || words - ((mask & bitN) === 0 ? 0 : 1) > tables.mostWords) return -1;
-  if (index - start > tables.longest) return -1;
+  if (!isAsAsked(runs, tables, words) || index - start > tables.longest) return -1;
   if (!runs.pairs) return byte === lineFeed ? index + 1 : -1;
   return byte === carriageReturn && index + 1 < to && bytes[index + 1] === lineFeed ? index + 2 : -1;
 }
 
-/** Takes a number in base units, if it simply multiplies: as many decimals as the dialect writes, and within its range. */
-function takeNumber(runs: Runs, letter: number, value: number, point1: number, isTail: boolean): boolean {
+/** Whether the line at hand has the words that each must have, none that sends it the careful way, and not too many. */
+function isAsAsked({ mask, required }: Runs, { refused, mostWords }: Tables, words: number): boolean {
+  const counted = (mask & bitN) === 0 ? words : words - 1;
+  return (mask & refused) === 0 && (mask & required) === required && counted <= mostWords;
+}
+
+/** Whether zeros before and behind the point are as the dialect writes them. */
+function isAsWritten(
+  runs: Runs,
+  letter: number,
+  bare: boolean,
+  zeroFirst: boolean,
+  isTail: boolean,
+): boolean {
   const quantity = letter === letterF ? runs.feed : runs.length;
   if (quantity === undefined || (isTail && quantity.tails !== 0)) return false;
-  const factor = quantity.factors[point1];
+  return !(quantity.format.leadingZero ? bare : zeroFirst);
+}
+
+/** Takes a number in base units, if it simply multiplies: as many decimals as the dialect writes, and within its range. */
+function takeNumber(runs: Runs, letter: number, value: number, point: number): boolean {
+  const quantity = letter === letterF ? runs.feed : runs.length;
+  const factor = quantity?.factors[point] ?? 0;
   const size = value * factor;
-  if (factor === 0 || size > quantity.most || size < -quantity.most) return false;
+  const most = quantity?.most ?? 0;
+  if (factor === 0 || size > most || size < -most) return false;
   runs.numbers[letter] = size;
   return letter !== letterF || size > 0;
 }

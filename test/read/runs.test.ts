@@ -113,8 +113,10 @@ describe("a run ends before what it may not read", () => {
     ["a motion word in each block", "X1", { modal: { motion: "each-block" } }],
     ["all axes in each block", "X1", { modal: { axes: "all" } }],
     ["a feed in each block", "X1", { modal: { feed: "each-block" } }],
-  ] as const)("%s", (_, block, { modal = {} }: { modal?: object }) => {
-    const plain = formatWith({ separator: " ", mostWords: 0 });
+    ["a longer block than the dialect writes", "X1.125 Y2.125 Z3.125", { longest: 12 }],
+    ["more words than the dialect writes", "X1 Y2 Z3", { mostWords: 2 }],
+  ] as const)("%s", (_, block, { modal = {}, ...rest }: { modal?: object }) => {
+    const plain = formatWith({ separator: " ", mostWords: 0, ...rest });
     const format = { ...plain, modal: { ...plain.modal, ...modal } };
     const text = `${start}X2 Y2\n${block}\nX3 Y3 Z-2\nX4\nM2\n`;
     const [runs, blocks] = bothWays(text, { format });
