@@ -115,12 +115,15 @@ describe("a run ends before what it may not read", () => {
     ["a feed in each block", "X1", { modal: { feed: "each-block" } }],
     ["a longer block than the dialect writes", "X1.125 Y2.125 Z3.125", { longest: 12 }],
     ["more words than the dialect writes", "X1 Y2 Z3", { mostWords: 2 }],
-  ] as const)("%s", (_, block, { modal = {}, ...rest }: { modal?: object }) => {
-    const plain = formatWith({ separator: " ", mostWords: 0, ...rest });
-    const format = { ...plain, modal: { ...plain.modal, ...modal } };
-    const text = `${start}X2 Y2\n${block}\nX3 Y3 Z-2\nX4\nM2\n`;
-    const [runs, blocks] = bothWays(text, { format });
-    expect(runs).toEqual(blocks);
-    expect(runs.rows.length).toBeGreaterThan(8);
-  });
+  ] as [string, string, Partial<Record<string, object | number>>][])(
+    "%s",
+    (_, block, { modal = {}, ...rest }: Partial<Record<string, object | number>>) => {
+      const plain = formatWith({ separator: " ", mostWords: 0, ...rest });
+      const format = { ...plain, modal: { ...plain.modal, ...(modal as object) } };
+      const text = `${start}X2 Y2\n${block}\nX3 Y3 Z-2\nX4\nM2\n`;
+      const [runs, blocks] = bothWays(text, { format });
+      expect(runs).toEqual(blocks);
+      expect(runs.rows.length).toBeGreaterThan(8);
+    },
+  );
 });
