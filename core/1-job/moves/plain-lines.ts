@@ -1,10 +1,11 @@
 import { axisBit, capacity, fillLines } from "#base";
 import { minus, point, zero } from "../scan/bytes.ts";
 import { shortDigits } from "../scan/number.ts";
+import type { Shape } from "./known-shapes.ts";
+import { mostPatience, mostShapes } from "./known-shapes.ts";
 import type { MoveReader } from "./reader.ts";
-import { mostPatience, slot } from "./reader.ts";
-import type { Shape } from "./shape.ts";
-import { mostShapes, shapeOf } from "./shape.ts";
+import { slot } from "./reader.ts";
+import { shapeOf } from "./shape.ts";
 
 /** Keeps the shape of the line just read. @param from offset in the source behind the comma before it */
 export function learnShape(reader: MoveReader, from: number): void {

@@ -8,7 +8,8 @@ import type { Scanner } from "../scan/scanner.ts";
 import { createScanner, fail, offsetOf, windowBytes } from "../scan/scanner.ts";
 import type { Words } from "../scan/words.ts";
 import { createWords } from "../scan/words.ts";
-import type { KnownShapes } from "./shape.ts";
+import type { KnownShapes } from "./known-shapes.ts";
+import { mostPatience } from "./known-shapes.ts";
 
 /** Kinds of moves; each is a key. */
 export const moveKinds = [
@@ -177,9 +178,6 @@ const leastRow = "[0,0],".length;
 export function batchSize({ moves }: Operation, { rows }: ReadingSizes): number {
   return Math.min(rows, 2 + Math.ceil((moves.end - moves.start) / leastRow));
 }
-
-/** Shapes that may be learnt without one line that has them: more would cost more than they save. */
-export const mostPatience = 16;
 
 /** Errors in the moves of one operation after which reading stops. */
 const mostErrors = 50;

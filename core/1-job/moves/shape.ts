@@ -1,5 +1,6 @@
 import { linearAxes } from "#base";
 import { backslash, beginsNumber, comma, minus, nine, plus, point, quote, zero } from "../scan/bytes.ts";
+import type { Shape } from "./known-shapes.ts";
 import type { MoveReader } from "./reader.ts";
 import { keyIndex, slot } from "./reader.ts";
 
@@ -8,33 +9,6 @@ import { keyIndex, slot } from "./reader.ts";
  * looked like that was read with all care is kept, as the bytes between its numbers; a move with just these bytes and
  * plain numbers between them is a line of the same words, and needs no second look.
  */
-
-/** How a line is written: its bytes from behind the comma before it to behind its own, but for its numbers. */
-export interface Shape {
-  /** The bytes before each number and behind the last, one after the other. */
-  readonly literals: Uint8Array;
-  /** Index in `literals` where each of these pieces ends. */
-  readonly ends: readonly number[];
-  /** Place of each number in `Move.values`. */
-  readonly slots: readonly number[];
-  /** Axis mask of its words. */
-  readonly words: number;
-  /** Bytes from the comma before it to its brace. */
-  readonly lead: number;
-  /** Whether it states its feed. */
-  readonly fed: boolean;
-}
-
-/** Shapes that are kept: lines with and without Z, with and without feed, say. */
-export const mostShapes = 4;
-
-/** What is known of how lines are written. */
-export interface KnownShapes {
-  /** The last ones learnt. */
-  readonly shapes: Shape[];
-  /** How many more are learnt before one of them has to be of use. */
-  patience: number;
-}
 
 /** The most bytes of a line whose shape is kept: a line of this shape lies in the window as a whole. */
 const longestLine = 300;
