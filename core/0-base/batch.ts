@@ -157,3 +157,13 @@ export function pushAside<Aside>(batch: Batch<Aside>, step: Aside, source: numbe
 export function isArc(kind: number): boolean {
   return kind >= rowKind.arcXy && kind <= rowKind.radiusYz;
 }
+
+/** Gives rows of lines in work coordinates the columns that are the same for all such rows: no arc, no rare step. */
+export function fillLines(batch: Batch<unknown>, from: number, to: number): void {
+  batch.kind.fill(rowKind.line, from, to);
+  batch.frame.fill(frame.work, from, to);
+  batch.c1.fill(0, from, to);
+  batch.c2.fill(0, from, to);
+  batch.turns.fill(0, from, to);
+  batch.aside.fill(-1, from, to);
+}

@@ -3,6 +3,7 @@ import { capacity, clearBatch, createBatch } from "#base";
 import { compensationOn, wrongCount } from "./findings.ts";
 import type { Job, JobStep, Operation } from "./job.ts";
 import { finishMove, namesRotary, readMove } from "./moves/read-move.ts";
+import { learnShape, readPlainLines } from "./moves/plain-lines.ts";
 import type { MoveReader, ReadingSizes } from "./moves/reader.ts";
 import { batchSize, createReader, readingSizes } from "./moves/reader.ts";
 import { streamRows } from "./moves/stream.ts";
@@ -51,6 +52,7 @@ export function* readMoves(
 function fillBatch(reader: MoveReader): boolean {
   const { scanner, batch, stream } = reader;
   const room = capacity(batch) - rowsOfMove;
+  let begin = 0;
   for (;;) {
     if (stream.row >= 0) {
       if (!streamRows(reader)) return true;
@@ -58,8 +60,11 @@ function fillBatch(reader: MoveReader): boolean {
     }
     if (!reader.held) {
       if (batch.count > room) return true;
+      readPlainLines(reader, usualMove);
+      if (batch.count > room) return true;
       // A usual move then lies in the window as a whole, and no number or name in it meets the window's end.
       if (scanner.end - scanner.at < usualMove) refill(scanner, scanner.at);
+      begin = offsetOf(scanner);
       readMove(reader);
       if (namesRotary(reader) && batch.abc === undefined) {
         reader.held = true;
@@ -68,7 +73,9 @@ function fillBatch(reader: MoveReader): boolean {
     }
     reader.held = false;
     finishMove(reader);
-    if (stream.row < 0 && !nextElement(scanner)) return endMoves(reader);
+    if (stream.row >= 0) continue;
+    if (!nextElement(scanner)) return endMoves(reader);
+    learnShape(reader, begin);
   }
 }
 

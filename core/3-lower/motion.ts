@@ -1,8 +1,19 @@
 import type { Batch } from "#base";
-import { axes, axisBit, axisCount, axisGroups, linearAxes, rotaryAxes, rowKind } from "#base";
+import {
+  axes,
+  axisBit,
+  axisCount,
+  axisGroups,
+  batchRows,
+  fillLines,
+  linearAxes,
+  rotaryAxes,
+  rowKind,
+} from "#base";
 import type { JobStep } from "#job";
 import { rotaryNotThere, tooManyAxes } from "./findings.ts";
 import { lowerFeed } from "./feed.ts";
+import type { LoweredStep } from "./lowered.ts";
 import { makeRoom, writeRow } from "./output.ts";
 import type { Lowering } from "./state.ts";
 import { movedAxes, need, rounded, tellOnce } from "./state.ts";
@@ -155,37 +166,58 @@ export function lineTo(state: Lowering, feed: number, source: number): void {
  * @returns the first row that is not such a line
  */
 export function lowerLines(state: Lowering, moves: Batch<JobStep>, from: number): number {
-  const { at, exact, summary } = state;
-  const grid = state.grids.length;
   let row = from;
-  for (; row < moves.count && moves.kind[row] === rowKind.line; row++) {
+  while (isPlainLine(moves, row)) row = lowerInto(state, moves, row, makeRoom(state.output));
+  return row;
+}
+
+function isPlainLine({ kind, stated, count }: Batch<JobStep>, row: number): boolean {
+  return row < count && kind[row] === rowKind.line && (stated[row] & rotaryAxes) === 0;
+}
+
+/** Lowers lines as long as there are any and the batch has room; gives the row that comes next. */
+function lowerInto(state: Lowering, moves: Batch<JobStep>, from: number, batch: Batch<LoweredStep>): number {
+  const { at, exact, summary } = state;
+  const { x, y, z, feed, source, stated, count: first } = batch;
+  const grid = state.grids.length;
+  let [toX, toY, toZ] = at;
+  let index = first;
+  let row = from;
+  for (; index < batchRows && isPlainLine(moves, row); row++) {
     const named = moves.stated[row];
-    if (named & rotaryAxes) break;
     let moved = 0;
-    if (named & 1) {
-      exact[0] = moves.x[row];
-      const x = onGrid(exact[0], grid);
-      if (x !== at[0]) moved |= 1;
-      at[0] = x;
+    if (named & axisBit.x) {
+      const place = onGrid((exact[0] = moves.x[row]), grid);
+      if (place !== toX) moved |= axisBit.x;
+      toX = place;
     }
-    if (named & 2) {
-      exact[1] = moves.y[row];
-      const y = onGrid(exact[1], grid);
-      if (y !== at[1]) moved |= 2;
-      at[1] = y;
+    if (named & axisBit.y) {
+      const place = onGrid((exact[1] = moves.y[row]), grid);
+      if (place !== toY) moved |= axisBit.y;
+      toY = place;
     }
-    if (named & 4) {
-      exact[2] = moves.z[row];
-      const z = onGrid(exact[2], grid);
-      if (z !== at[2]) moved |= 4;
-      at[2] = z;
+    if (named & axisBit.z) {
+      const place = onGrid((exact[2] = moves.z[row]), grid);
+      if (place !== toZ) moved |= axisBit.z;
+      toZ = place;
     }
     if (moves.feed[row] !== state.rawFeed) lowerFeed(state, moves.feed[row], moves.source[row]);
-    if (moved === 0) summary.dropped++;
-    else appendLine(state, moved, moves.source[row]);
     // Three axes are all that these lines have.
     if (moved === linearAxes && state.axesAtOnce < 3) checkAxes(state, moved, moves.source[row]);
+    if (moved === 0) {
+      summary.dropped++;
+      continue;
+    }
+    stated[index] = moved;
+    x[index] = toX;
+    y[index] = toY;
+    z[index] = toZ;
+    feed[index] = state.feed;
+    source[index] = moves.source[row];
+    index++;
   }
+  at.set([toX, toY, toZ]);
+  finishLines(state, batch, first, index);
   return row;
 }
 
@@ -194,21 +226,10 @@ function onGrid(value: number, grid: number): number {
   return (value < 0 ? -Math.floor(-value / grid + 0.5) : Math.floor(value / grid + 0.5)) * grid + 0;
 }
 
-function appendLine(state: Lowering, moved: number, source: number): void {
-  const { at } = state;
-  const batch = makeRoom(state.output);
-  const index = batch.count++;
-  batch.kind[index] = rowKind.line;
-  batch.frame[index] = 0;
-  batch.known[index] = linearAxes | state.rotary;
-  batch.stated[index] = moved;
-  batch.x[index] = at[0];
-  batch.y[index] = at[1];
-  batch.z[index] = at[2];
-  if (batch.abc) for (let axis = 0; axis < 3; axis++) batch.abc[axis][index] = at[3 + axis];
-  batch.feed[index] = state.feed;
-  batch.c1[index] = batch.c2[index] = 0;
-  batch.turns[index] = 0;
-  batch.aside[index] = -1;
-  batch.source[index] = source;
+/** Gives the rows of a run the columns that are the same in all of them. */
+function finishLines(state: Lowering, batch: Batch<LoweredStep>, first: number, end: number): void {
+  fillLines(batch, first, end);
+  batch.known.fill(linearAxes | state.rotary, first, end);
+  for (let axis = 0; axis < 3; axis++) batch.abc?.[axis].fill(state.at[3 + axis], first, end);
+  batch.count = end;
 }

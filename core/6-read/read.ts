@@ -11,6 +11,7 @@ import { finishProgram, readAfterEnd, readDelimiter } from "./read-framing.ts";
 import { readBlankLine, readLeader } from "./read-blank-line.ts";
 import type { ReadOptions, Reader } from "./reader.ts";
 import { createReader, firstTime } from "./reader.ts";
+import { readRun } from "./read-run.ts";
 import { rowsOfBlock } from "./rows.ts";
 import { scanCareful } from "./scan-careful.ts";
 import { scanPlain } from "./scan-plain.ts";
@@ -77,7 +78,9 @@ function readLines(reader: Reader, from: number, to: number, base: number): numb
   const { bytes, block, tables, state } = reader;
   const { lineEnd } = reader.format;
   let at = from;
-  while (at < to && !isFull(reader)) {
+  for (;;) {
+    at = readRun(reader, at, to, base);
+    if (at >= to || isFull(reader)) return at;
     block.start = base + at;
     reader.from = at;
     let end = scanPlain(block, bytes, at, tables);
@@ -88,7 +91,6 @@ function readLines(reader: Reader, from: number, to: number, base: number): numb
     else at = passLineEnd(reader, end, to, base);
     if (state.repeat.count > 0) return at;
   }
-  return at;
 }
 
 function readLine(reader: Reader): void {

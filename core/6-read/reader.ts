@@ -10,6 +10,8 @@ import type { Quantities } from "./quantities.ts";
 import { createQuantities } from "./quantities.ts";
 import type { State } from "./state.ts";
 import { createState } from "./state.ts";
+import type { Runs } from "./scan-run.ts";
+import { createRuns } from "./scan-run.ts";
 import type { Tables } from "./tables.ts";
 import { createTables } from "./tables.ts";
 
@@ -19,6 +21,8 @@ export interface ReadOptions {
   readonly units?: UnitSystem;
   /** Blocks out of a program: without a delimiter, program number, block numbers, start and end. */
   readonly fragment?: boolean;
+  /** Whether no line takes the short way of a run: the same is read, and slower. Tests compare both. */
+  readonly blockByBlock?: boolean;
 }
 
 /** An extra code of a block, and where it stands, bytes from the start of the line. */
@@ -39,6 +43,7 @@ export interface Reader {
   readonly closeReport: () => void;
   readonly tables: Tables;
   readonly quantities: Quantities;
+  readonly runs: Runs;
   readonly block: Block;
   readonly slots: Slots;
   /** The groups that have a code in the block at hand: the others' slots are empty. */
@@ -71,6 +76,7 @@ export function createReader(
   const units = format.unitsIn === "job" ? options.units : format.unitsIn;
   const limited = limitReport(report);
   const quantities = createQuantities(format);
+  const tables = createTables(format, fragment);
   return {
     format,
     machine,
@@ -78,7 +84,8 @@ export function createReader(
     unitsGiven: units !== undefined,
     report: limited.report,
     closeReport: limited.close,
-    tables: createTables(format, fragment),
+    tables,
+    runs: createRuns(format, tables, options.blockByBlock ?? false),
     quantities,
     block: createBlock(),
     slots: createSlots(),

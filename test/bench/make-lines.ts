@@ -9,6 +9,8 @@ export function makeLines(file: string, count: number): void {
   const head = {
     job: "1",
     name: "bench",
+    // Some controllers know programs by their numbers alone.
+    program: { number: 1000 },
     units: "mm",
     clearance: 15,
     tools: [{ number: 1, kind: "end-mill", diameter: 6 }],

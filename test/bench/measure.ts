@@ -5,6 +5,8 @@ import { fileURLToPath } from "node:url";
 export interface Run {
   /** Milliseconds from start to exit. */
   readonly time: number;
+  /** Milliseconds of CPU time, those of all its threads: other work on the machine hardly changes them. */
+  readonly cpu: number;
   /** Peak resident memory, MB of 1e6 bytes. */
   readonly peak: number;
 }
@@ -23,13 +25,20 @@ export function measure(args: readonly string[]): Run {
     throw new Error(
       `${args.join(" ")} ended with ${String(result.status)}: ${result.stderr.toString()}${result.stdout.toString()}`,
     );
-  return { time, peak: (Number(result.output[3]?.toString() ?? "0") * 1024) / 1e6 };
+  const [peak = NaN, cpu = NaN] = (result.output[3]?.toString() ?? "").split(" ").map(Number);
+  return { time, cpu: cpu / 1000, peak: (peak * 1024) / 1e6 };
 }
 
 /** The middle of an odd number of figures. */
 export function median(figures: readonly number[]): number {
   const sorted = [...figures].sort((a, b) => a - b);
   return sorted[(sorted.length - 1) / 2] ?? NaN;
+}
+
+/** The medians of several runs. */
+export function medians(runs: readonly Run[]): Run {
+  const of = (key: keyof Run): number => median(runs.map((run) => run[key]));
+  return { time: of("time"), cpu: of("cpu"), peak: of("peak") };
 }
 
 /** Runs several commands by turns, so that what slows the machine down slows all of them. */

@@ -8,6 +8,8 @@ import type { Scanner } from "../scan/scanner.ts";
 import { createScanner, fail, offsetOf, windowBytes } from "../scan/scanner.ts";
 import type { Words } from "../scan/words.ts";
 import { createWords } from "../scan/words.ts";
+import type { KnownShapes } from "./known-shapes.ts";
+import { mostPatience } from "./known-shapes.ts";
 
 /** Kinds of moves; each is a key. */
 export const moveKinds = [
@@ -151,6 +153,10 @@ export interface MoveReader {
   errors: number;
   /** Whether the operation's one warning has been given. */
   warned: boolean;
+  /** How the last lines were written. */
+  readonly known: KnownShapes;
+  /** Numbers of a line that is read by its shape, by `slot`. */
+  readonly numbers: Float64Array;
   /** Whether a move is read whose rows are still to be written. */
   held: boolean;
 }
@@ -203,6 +209,8 @@ export function createReader(
     lost: false,
     errors: 0,
     warned: false,
+    known: { shapes: [], patience: mostPatience },
+    numbers: new Float64Array(Object.keys(slot).length),
     held: false,
   };
   return reader;

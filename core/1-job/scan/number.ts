@@ -27,7 +27,7 @@ export interface Scale {
 }
 
 /** Digits that an int32 holds whatever they are. */
-const shortDigits = 9;
+export const shortDigits = 9;
 
 /** The longest number, in characters. */
 const longestNumber = 1000;
