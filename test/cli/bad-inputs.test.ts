@@ -58,7 +58,7 @@ function post(job: string, dialect = "rs274ngc", output = join(folder, "out.ngc"
     rules: errors.map(({ rule }) => rule),
     lines: errors.map(({ line }) => line),
     seconds: (Date.now() - begin) / 1000,
-    megabytes: (Number(run.output[3] ?? "0") * 1024) / 1e6,
+    megabytes: (parseInt(run.output[3] ?? "", 10) * 1024) / 1e6,
   };
 }
 

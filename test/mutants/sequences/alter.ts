@@ -164,6 +164,7 @@ function numbersFor(step: Step, name: string, value: number, grids: Grids): numb
     retract: grids.length,
     level: grids.length,
     peck: grids.length,
+    tolerance: grids.length,
     backOff: grids.length,
   }[name];
   if (grid !== undefined) return [value + grid, Math.max(0, value - 10 * grid)].filter((to) => to !== value);
