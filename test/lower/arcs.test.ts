@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { rowKind } from "#base";
 import type { Move, Row } from "./lowering.ts";
-import { lowerMoves, mm } from "./lowering.ts";
+import { arcsLike, lowerMoves, mm } from "./lowering.ts";
 
 const start = (x: number, y: number): Move => ({ rapid: { x, y } });
 
@@ -159,20 +159,7 @@ describe("arcs by centre", () => {
 describe("arcs that the dialect cannot say in one", () => {
   const limited = (changes: object) => ({
     capabilities: {
-      arcs: {
-        form: "incremental-centre",
-        largestSweep: 360e6,
-        quadrants: "any",
-        fullCircle: true,
-        planes: ["xy", "zx", "yz"],
-        helix: true,
-        turns: false,
-        feedAlong: "path",
-        smallestRadius: 0,
-        largestRadius: Infinity,
-        chordTolerance: 1e5,
-        ...changes,
-      } as never,
+      arcs: arcsLike({ ...changes }),
     },
   });
 

@@ -27,6 +27,24 @@ export interface Place {
   readonly z?: number;
 }
 
+/** A control that takes every arc by its centre, in all planes. */
+export function arcsLike(changes: Partial<Capabilities["arcs"]> = {}): Capabilities["arcs"] {
+  return {
+    form: "incremental-centre",
+    largestSweep: 360_000_000,
+    quadrants: "any",
+    fullCircle: true,
+    planes: ["xy", "zx", "yz"],
+    helix: true,
+    turns: false,
+    feedAlong: "path",
+    smallestRadius: 0,
+    largestRadius: Infinity,
+    chordTolerance: mm / 100,
+    ...changes,
+  };
+}
+
 /** Capabilities of a controller that can say everything in millimetres with three decimals. */
 export function capabilities(changes: Partial<Capabilities> = {}): Capabilities {
   const words = Object.fromEntries(
@@ -70,19 +88,7 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     unitsStated: "with-modes",
     axesOfRapid: 6,
     axesAtOnce: 6,
-    arcs: {
-      form: "incremental-centre",
-      largestSweep: 360_000_000,
-      quadrants: "any",
-      fullCircle: true,
-      planes: ["xy", "zx", "yz"],
-      helix: true,
-      turns: false,
-      feedAlong: "path",
-      smallestRadius: 0,
-      largestRadius: Infinity,
-      chordTolerance: mm / 100,
-    },
+    arcs: arcsLike(),
     cycles: {
       backOff: { peck: 2_500_000, "chip-break": 2_500_000 },
       levels: "both",

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { rowKind } from "#base";
 import type { Move, Row } from "./lowering.ts";
-import { lowerMoves, mm } from "./lowering.ts";
+import { arcsLike, lowerMoves, mm } from "./lowering.ts";
 
 /** A control that takes no arc over a quadrant line of its circle; three decimals. */
 const capabilities = (
@@ -12,20 +12,7 @@ const capabilities = (
   capabilities: {
     lengthGrid: { mm: length * mm, inch: 25_400 },
     centreGrid: { mm: centre * mm, inch: 25_400 },
-    arcs: {
-      form: "incremental-centre",
-      largestSweep: 360e6,
-      quadrants: "one",
-      fullCircle: false,
-      planes: ["xy", "zx", "yz"],
-      helix: true,
-      turns: false,
-      feedAlong: "path",
-      smallestRadius: 0,
-      largestRadius: Infinity,
-      chordTolerance: 1e5,
-      ...changes,
-    } as never,
+    arcs: arcsLike({ quadrants: "one", fullCircle: false, ...changes }),
   },
 });
 
