@@ -1,6 +1,7 @@
 import type { Idiom } from "./dialect.ts";
 import { parseTemplate } from "./idiom-template.ts";
 import type { Resolving } from "./resolving.ts";
+import { isNone, nodeAt } from "./tree.ts";
 import { word } from "./values.ts";
 
 const marks = { parentheses: { open: "(", close: ")" }, semicolon: { open: ";", close: "" } } as const;
@@ -10,7 +11,10 @@ const unsafe = /[()%:;]/;
 
 /**
  * The idiom for a message to the operator: one whole comment that begins with a mark of its own, `(MSG, {{text}})`, so
- * that a message and a remark are told apart when the program is read back.
+ * that a message and a remark are told apart when the program is read back. A file without comments takes away the message
+ * of those that it extends.
+ *
+ * @returns undefined where there is none, or after a finding
  */
 export function messageIdiom(
   resolving: Resolving,
@@ -23,8 +27,10 @@ export function messageIdiom(
   const template = parseTemplate(text, ["text"]);
   if ("problem" in template) return refuse("dialect/template", template.problem);
   const style = word<keyof typeof marks>(resolving.tree, "comments.style");
-  if (style === undefined)
+  if (style === undefined) {
+    if (isTakenAway(resolving)) return undefined;
     return refuse("dialect/idiom-meaning", "the dialect has no comments to write a message in");
+  }
   const { open, close } = marks[style];
   const [before, value, after = { literal: "" }, ...rest] = template.parts;
   const shaped = before !== undefined && "literal" in before && value !== undefined && "value" in value;
@@ -45,7 +51,15 @@ export function messageIdiom(
   return { idiom: { blocks: [template.parts] }, code: undefined };
 }
 
+/** Whether a file states that there are no comments that extends the one with the message. */
+function isTakenAway({ tree }: Resolving): boolean {
+  const [message, style] = [nodeAt(tree, "idioms.message"), nodeAt(tree, "comments.style")];
+  return message !== undefined && style !== undefined && message.origin.file > style.origin.file;
+}
+
 function example(resolving: Resolving): string {
+  const style = nodeAt(resolving.tree, "comments.style");
+  if (style === undefined || isNone(style)) return "State `idioms: { message: none }`.";
   return word(resolving.tree, "comments.style") === "semicolon"
     ? 'Write ";MSG {{text}}".'
     : 'Write "(MSG, {{text}})".';

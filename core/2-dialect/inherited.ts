@@ -16,6 +16,12 @@ export interface Inherited {
 const telling = [
   "units.programs-in",
   "distance.programs-in",
+  "numbers.point",
+  "arc.form",
+  "cycles.levels",
+  "dwell.unit",
+  "stops.resume",
+  "motion.machine-move-lasts",
   "motion.rapids",
   "machine.swap",
   "machine.change-effects",

@@ -99,6 +99,13 @@ export const offsetFindings = {
       "Take Z to swap height alone first.",
       "machine.length-offset.cancel-moves",
     ),
+  "offset/set-elsewhere": (detail: { number: number }) =>
+    error(
+      "offset/active",
+      `Work offset ${detail.number} begins, but the operator has set Z of this tool in another one: in ${detail.number} its Z is that of no tool.`,
+      "Use one work offset in the whole job, or a controller that keeps tool lengths (`machine.lengths: table`).",
+      "machine.lengths",
+    ),
   "offset/change": (detail: { fault: keyof typeof workOffsetFaults; number: number }) =>
     error(
       "offset/change",

@@ -8,13 +8,17 @@ import type { Watch } from "./watch.ts";
 
 /**
  * Work offset word (NISTIR 6556 3.5.13). Restating the one in force changes nothing; nor does, before anything moves behind a stop
- * that has lost it, the one in which the tool has come there.
+ * that has lost it, the one in which the tool has come there. Where the operator sets Z of each tool, it is set in the work
+ * offset of that moment, and no other knows the tool: a change would take Z of some other tool for its own.
  */
 export function workOffset(watch: Watch, number: number): void {
   const { offsets, windows, program, approach, compensation, cycle } = watch.state;
   const changes = offsets.work !== number;
   const restates = program.resumes && number === offsets.lost;
   offsets.suspended = false;
+  const before = offsets.work === 0 ? offsets.lost : offsets.work;
+  if (before !== 0 && before !== number && program.moved && watch.facts.lengths === "operator")
+    tell(watch, findings["offset/set-elsewhere"]({ number }));
   if (changes && !restates && program.moved) {
     const say = (fault: "height" | "compensation" | "cycle"): void =>
       tell(watch, findings["offset/change"]({ fault, number }));

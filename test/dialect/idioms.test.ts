@@ -11,6 +11,14 @@ async function withIdiom(
   return { dialect, lines, messages: findings.map(({ message }) => message).join("\n") };
 }
 
+test("a file without comments takes away the message that it would inherit", async () => {
+  const { dialect, lines } = await resolveText(
+    "dialect: own\nextends: iso-6983\ncomments: { style: none }\n",
+  );
+  expect(lines.filter((line) => line.includes("idioms.message"))).toEqual([]);
+  expect(dialect?.format.idioms.message).toBeUndefined();
+});
+
 describe("a template is literal text and plain names", () => {
   test.each([
     ["a block helper", "M94 P{{#if signal}}1{{/if}}", "a block is not allowed"],

@@ -192,8 +192,8 @@ export const wordCases: Readonly<Record<string, SenseCase>> = {
     finds: ["dialect/format idioms.message @ 1"],
   },
   "a message where there are no comments": {
-    text: "comments: { style: none }",
-    finds: ["dialect/idiom-meaning idioms.message @ 1"],
+    text: 'comments: { style: none }\nidioms: { message: "(MSG, {{text}})" }',
+    finds: ["dialect/idiom-meaning idioms.message @ 4"],
   },
   // Arcs and cycles.
   "a full circle by radius": { text: "arc: { form: radius }", finds: ["dialect/arc arc.full-circle @ 1"] },

@@ -56,6 +56,11 @@ export const offsetsAndMotion: readonly Broken[] = [
         2,
       ),
   },
+  {
+    rule: "offset/active",
+    how: "in another work offset than the operator has set Z in",
+    make: () => sameTool({ lengths: "operator" }),
+  },
   { rule: "offset/change", how: "at clearance", make: () => drop(sameTool(), "retract") },
   {
     rule: "offset/change",

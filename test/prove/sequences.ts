@@ -284,8 +284,8 @@ export function inverseTime(): Sequence {
 }
 
 /** The same tool goes on at another work offset, then at another speed, then the other way round. */
-export function sameTool(): Sequence {
-  const where = setting(machineFacts());
+export function sameTool(changes: Partial<MachineFacts> = {}): Sequence {
+  const where = setting(machineFacts(changes));
   const next = { ...mill, workOffset: 2 };
   const middle = [
     ...retract(where),
@@ -301,7 +301,7 @@ export function sameTool(): Sequence {
     move({ kind: "rapid", z: 15 }),
     ...slot(),
   ];
-  return withBody(mill, [...slot(), ...middle]);
+  return withBody(mill, [...slot(), ...middle], changes);
 }
 
 function afterSpeed(where: Setting): Item[] {
