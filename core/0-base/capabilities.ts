@@ -78,6 +78,8 @@ export interface Capabilities {
    * "numbers.code-width.T" with "machine.length-offset.form".
    */
   readonly toolDigits: number;
+  /** Whether a tool word names the tool; otherwise the message to the operator does. Key "tools.in-operator-swap". */
+  readonly toolsNamed: boolean;
   /** Number that no tool may have, since its word leaves the spindle empty; 0 where there is none. Key "tools.empty". */
   readonly emptyTool: number;
   /** Whether a tool may have the length offset of another number than its own. Key "length-offset.number". */

@@ -39,6 +39,7 @@ export function resolveCapabilities(tree: TreeNode): Capabilities {
     spindleBlocks: word<"together" | "apart">(tree, "spindle.blocks"),
     stopComment: word<"own-block" | "with-stop">(tree, "stops.comment"),
     toolDigits: toolDigits(tree),
+    toolsNamed: yes(tree, "tools.in-operator-swap") === true || word(tree, "machine.swap") !== "operator",
     emptyTool: number(tree, "tools.empty") ?? 0,
     freeOffsets: word(tree, "length-offset.number") !== "tool",
     cancelsBeforeChange: yes(tree, "cancel.before-change"),

@@ -10,6 +10,9 @@ const fullTurn = 2 * Math.PI;
  */
 const largestRadiusSweep = (120 / 180) * Math.PI;
 
+/** Codes of the planes (ISO 6983-1). */
+const planeCodes = { xy: "G17", zx: "G18", yz: "G19" } as const;
+
 /** Whether the dialect has an arc for this move; otherwise chords take its place. */
 export function canSayArc(state: Lowering, arc: ArcMove): boolean {
   const { arcs } = state.capabilities;
@@ -20,17 +23,26 @@ export function canSayArc(state: Lowering, arc: ArcMove): boolean {
     offset: arc.source,
   });
   if (
-    need(state, arcs.form, key("arc.form", "arc: { form: incremental-centre }"), "none" as const) === "none"
+    need(
+      state,
+      arcs.form,
+      key("arc.form", "arc: { form: ? } # incremental-centre, absolute-centre, radius or none"),
+      "none" as const,
+    ) === "none"
   )
     return false;
-  if (!need(state, arcs.planes, key("arc.planes", "arc: { planes: [xy] }"), []).includes(arc.plane))
+  if (
+    !need(state, arcs.planes, key("arc.planes", "arc: { planes: ? } # a list of xy, zx and yz"), []).includes(
+      arc.plane,
+    )
+  )
     return false;
   const plane = `plane.${arc.plane}`;
   if (
     !need<boolean>(
       state,
       state.capabilities.words[plane],
-      { ...key(plane, `plane: { ${arc.plane}: G1x }`), why: "for its arcs" },
+      { ...key(plane, `plane: { ${arc.plane}: ${planeCodes[arc.plane]} }`), why: "for its arcs" },
       true,
     )
   )
@@ -41,7 +53,7 @@ export function canSayArc(state: Lowering, arc: ArcMove): boolean {
   return need(
     state,
     arcs.helix,
-    { ...key("arc.helix", "arc: { helix: yes }"), why: "since it has helices" },
+    { ...key("arc.helix", "arc: { helix: ? } # yes or no"), why: "since it has helices" },
     false,
   );
 }
@@ -59,7 +71,7 @@ export function staysInQuadrant(state: Lowering): boolean {
   const key = {
     path: "arc.quadrants",
     why: "since it has arcs",
-    example: "arc: { quadrants: any }",
+    example: "arc: { quadrants: ? } # any or one",
     offset: 0,
   };
   return need(state, state.capabilities.arcs.quadrants, key, "any") === "one";
@@ -70,7 +82,12 @@ export function largestPiece(state: Lowering): number {
   const { arcs } = state.capabilities;
   const key = (path: string, example: string) => ({ path, why: "since it has arcs", example, offset: 0 });
   if (arcs.form === "radius") return Math.min(largestRadiusSweep, declaredSweep(state));
-  const full = need(state, arcs.fullCircle, key("arc.full-circle", "arc: { full-circle: yes }"), true);
+  const full = need(
+    state,
+    arcs.fullCircle,
+    key("arc.full-circle", "arc: { full-circle: ? } # yes or no"),
+    true,
+  );
   const sweep = declaredSweep(state);
   if (arcs.turns === true && full && sweep >= fullTurn) return Infinity;
   return full ? sweep : Math.min(sweep, Math.PI);
@@ -80,7 +97,7 @@ function declaredSweep(state: Lowering): number {
   const key = {
     path: "arc.largest-sweep",
     why: "since it has arcs",
-    example: "arc: { largest-sweep: 360 }",
+    example: "arc: { largest-sweep: ? } # degrees",
     offset: 0,
   };
   const micro = need(state, state.capabilities.arcs.largestSweep, key, 360_000_000);

@@ -268,7 +268,7 @@ function feedAlong(state: Lowering, offset: number): "path" | "circle" {
   const key = {
     path: "arc.feed-along",
     why: "to state the feed of its helices",
-    example: "arc: { feed-along: path }",
+    example: "arc: { feed-along: ? } # path or circle",
     offset,
   };
   return need(state, state.capabilities.arcs.feedAlong, key, "path");
@@ -332,7 +332,7 @@ function cutChords(state: Lowering, arc: ArcMove, sweep: number): void {
   const key = {
     path: "arc.chord-tolerance",
     why: "since this arc can be written as chords alone",
-    example: "arc: { chord-tolerance: 0.01 }",
+    example: "arc: { chord-tolerance: ? } # the most that a chord may be off",
     offset: arc.source,
   };
   const tolerance =

@@ -1,6 +1,6 @@
 import type { JobStep } from "#job";
 import { lowerDwell } from "./dwell.ts";
-import { compensationNotSaid, feedModeNotSaid } from "./findings.ts";
+import { compensationNotSaid, feedCodes, feedModeNotSaid } from "./findings.ts";
 import { forgetFeed } from "./feed.ts";
 import type { HolesPlan } from "./holes-plan.ts";
 import { endHoles, startHoles } from "./holes.ts";
@@ -120,7 +120,7 @@ export function checkFeedMode(state: Lowering, source: number): void {
   const key = {
     path,
     why: `since it states feeds ${state.feedMode}`,
-    example: `feed: { ${state.feedMode}: G9x }`,
+    example: `feed: { ${state.feedMode}: ${feedCodes[state.feedMode]} }`,
     offset: source,
   };
   if (!need<boolean>(state, state.capabilities.words[path], key, true))

@@ -9,13 +9,18 @@ export function lowerDwell(state: Lowering, time: number, source: number): void 
   const key = {
     path: "dwell.code",
     why: "since it dwells",
-    example: "dwell: { code: G04, word: P, unit: s }",
+    example: "dwell: { code: G04, word: P, unit: ? } # s, ms or rev",
     offset: source,
   };
   if (!need<boolean>(state, state.capabilities.words["dwell.code"], key, true)) {
     state.report(noWord("dwell.code", "a dwell", "leave the dwell out of the job", source));
   }
-  const grid = need(state, state.capabilities.dwellGrid, { ...key, path: "numbers.dwell", example: "3" }, 1);
+  const grid = need(
+    state,
+    state.capabilities.dwellGrid,
+    { ...key, path: "numbers.dwell", example: "numbers: { dwell: ? } # digits behind the point" },
+    1,
+  );
   if (state.capabilities.dwellByTurns) {
     const revolutions = revolutionsOf(time, state.rpm, grid);
     writeAside(state.output, { kind: "dwell", time: 0, revolutions }, source);

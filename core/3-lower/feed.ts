@@ -28,18 +28,29 @@ function feedGrid(state: Lowering, source: number): number {
       return need(
         state,
         capabilities.feedPerMinuteGrid?.[units],
-        key("numbers.feed-per-minute", "{ mm: 1, inch: 2 }"),
+        key(
+          "numbers.feed-per-minute",
+          "numbers: { feed-per-minute: { mm: ?, inch: ? } } # digits behind the point",
+        ),
         1,
       );
     case "per-revolution":
       return need(
         state,
         capabilities.feedPerRevolutionGrid?.[units],
-        key("numbers.feed-per-revolution", "{ mm: 3, inch: 4 }"),
+        key(
+          "numbers.feed-per-revolution",
+          "numbers: { feed-per-revolution: { mm: ?, inch: ? } } # digits behind the point",
+        ),
         1,
       );
     case "inverse-time":
-      return need(state, capabilities.inverseTimeGrid, key("numbers.inverse-time", "4"), 1);
+      return need(
+        state,
+        capabilities.inverseTimeGrid,
+        key("numbers.inverse-time", "numbers: { inverse-time: ? } # digits behind the point"),
+        1,
+      );
   }
 }
 

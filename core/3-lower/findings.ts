@@ -5,6 +5,11 @@ import { atomsPerUnit } from "#base";
 
 const inJob = (offset: number): Place => ({ source: "job", offset });
 
+/** What to do about a question mark in an example, which stands for what no published standard says. */
+function toAnswer(example: string): string {
+  return example.includes("?") ? ", with what is right for the machine in place of the question mark" : "";
+}
+
 /** A value that no file of the dialect's chain states. */
 export function undeclared(key: string, why: string, example: string, offset: number): Finding {
   return {
@@ -12,7 +17,7 @@ export function undeclared(key: string, why: string, example: string, offset: nu
     severity: "error",
     message: `the dialect does not say \`${key}\`, which this job needs ${why}`,
     place: inJob(offset),
-    fix: `state it in the dialect file, for instance \`${example}\``,
+    fix: `state it in the dialect file, for instance \`${example}\`${toAnswer(example)}`,
     key,
   };
 }
@@ -52,7 +57,7 @@ export function unitsNotSaid(units: string, offset: number): Finding {
 }
 
 /** Codes of the feed modes on most controllers (NISTIR 6556 Table 5; G95 from the ISO 6983-1 code tables). */
-const feedCodes = {
+export const feedCodes = {
   "per-minute": "G94",
   "per-revolution": "G95",
   "inverse-time": "G93",
@@ -84,11 +89,12 @@ export function compensationNotSaid(key: string, reason: string, fix: string, of
 
 export function tapCycleNotSaid(key: string, offset: number): Finding {
   const [, cycle = ""] = key.split(".");
-  const code = cycle === "tap-left" ? "G74" : "G84";
+  // NISTIR 6556 has no left-hand tapping.
+  const code = cycle === "tap-left" ? "?" : "G84";
   return refusal(
     "lower/cycle",
     "the dialect has no fixed cycle for tap holes, and they cannot be written out as single moves",
-    `make these threads in another way, or declare the cycle if the controller has it, for instance \`cycles: { ${cycle}: ${code} }\``,
+    `make these threads in another way, or declare the cycle if the controller has it, for instance \`cycles: { ${cycle}: ${code} }\`${toAnswer(code)}`,
     offset,
     key,
   );

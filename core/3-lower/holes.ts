@@ -167,7 +167,7 @@ function fitsCycle(state: Lowering, levels: Levels, source: number): boolean {
   const key = {
     path,
     why: `since the job states the back-off of its ${holes.cycle} holes`,
-    example: "cycles: { back-off: { peck: 0.25 } }",
+    example: `cycles: { back-off: { ${holes.cycle}: ? } }`,
     offset: source,
   };
   return need(state, state.capabilities.cycles.backOff[holes.cycle], key, holes.backOff) === holes.backOff;

@@ -137,7 +137,7 @@ function rapidsAreStraight(state: Lowering, offset: number): boolean {
   const key = {
     path: "motion.rapids",
     why: "since a rapid changes Z together with another axis",
-    example: "motion: { rapids: dog-leg }",
+    example: "motion: { rapids: ? } # straight or dog-leg",
     offset,
   };
   return need(state, state.capabilities.rapids, key, "dog-leg" as const) === "straight";

@@ -8,7 +8,7 @@ export function writtenSpeed(state: Lowering, rpm: number, source: number): numb
   const key = {
     path: "numbers.speed",
     why: "to state the spindle speed",
-    example: "numbers: { speed: 0 }",
+    example: "numbers: { speed: ? } # digits behind the point",
     offset: source,
   };
   const written = roundToGrid(rpm, need(state, state.capabilities.speedGrid, key, 1));

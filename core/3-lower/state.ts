@@ -94,13 +94,13 @@ export function axisLimits(
     axesOfRapid: need(
       state,
       capabilities.axesOfRapid,
-      key("motion.rapid-axes", "motion: { rapid-axes: together }"),
+      key("motion.rapid-axes", "motion: { rapid-axes: ? } # together or one-at-a-time"),
       6,
     ),
     axesAtOnce: need(
       state,
       capabilities.axesAtOnce,
-      key("motion.axes-at-once", "motion: { axes-at-once: 3 }"),
+      key("motion.axes-at-once", "motion: { axes-at-once: ? }"),
       6,
     ),
   };
@@ -119,13 +119,13 @@ export function gridsOf(
     length: need(
       { told, report },
       capabilities.lengthGrid?.[units],
-      key("numbers.length", "{ mm: 3, inch: 4 }"),
+      key("numbers.length", "numbers: { length: { mm: ?, inch: ? } } # digits behind the point"),
       finest,
     ),
     centre: need(
       { told, report },
       capabilities.centreGrid?.[units],
-      key("numbers.arc-centre", "{ mm: 3, inch: 4 }"),
+      key("numbers.arc-centre", "numbers: { arc-centre: { mm: ?, inch: ? } } # digits behind the point"),
       finest,
     ),
     angle: capabilities.angleGrid ?? 1,

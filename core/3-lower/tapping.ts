@@ -17,7 +17,7 @@ export function tapFeed(state: Lowering, holes: Holes, source: number): number {
   const key = {
     path: "machine.tapping",
     why: "since it taps",
-    example: "machine: { tapping: { kind: floating, reversal: 0.5 s } }",
+    example: "machine: { tapping: { kind: ? } } # none, floating or synchronised",
     offset: source,
   };
   const tapping = need(state, state.machine.tapping, key, { kind: "floating", reversal: 0, longhand: false });
@@ -25,7 +25,7 @@ export function tapFeed(state: Lowering, holes: Holes, source: number): number {
     state.report(
       tappingRefused(
         "the machine cannot tap (`machine.tapping.kind: none`)",
-        "make these threads in another way, for instance with a thread mill, or declare how the machine taps: `machine: { tapping: { kind: synchronised } }`",
+        "make these threads in another way, for instance with a thread mill, or declare how the machine taps: `machine: { tapping: { kind: ? } }`, with floating or synchronised in place of the question mark",
         source,
       ),
     );
@@ -51,7 +51,7 @@ function tapLead(state: Lowering, { lead }: Holes, source: number): number {
   const key = {
     path: "numbers.feed-per-revolution",
     why: "since the feed word of a tap is its lead",
-    example: "numbers: { feed-per-revolution: { mm: 3, inch: 4 } }",
+    example: "numbers: { feed-per-revolution: { mm: ?, inch: ? } } # digits behind the point",
     offset: source,
   };
   const grid = need(state, state.capabilities.feedPerRevolutionGrid?.[state.units], key, 1);

@@ -4,20 +4,24 @@ import type { Operation } from "#job";
 
 /** The findings of sequencing: one function a rule. */
 
-/** How a key might be stated, by key path; what only the machine can tell is a question mark, since a number that is pasted unread could hurt. */
+/**
+ * How a key might be stated, by key path. Only codes and letters of ISO 6983-1 and NISTIR 6556 stand here; what the machine alone
+ * can tell is a question mark, since a value that is pasted unread could hurt.
+ */
 const examples: Readonly<Record<string, string>> = {
   "confirm.at-speed": "confirm: { at-speed: { wait: at-speed, timeout: ? s } }",
   "confirm.stopped": "confirm: { stopped: { wait: stopped, timeout: ? s } }",
   "confirm.released": "confirm: { released: { wait: released, timeout: ? s } }",
   "confirm.clamped": "confirm: { clamped: { wait: clamped, timeout: ? s } }",
   "confirm.air": "confirm: { air: { wait: air, timeout: ? s } }",
-  "machine.swap": "machine: { swap: ? }",
+  "machine.swap": "machine: { swap: ? } # controller, rack, operator or none",
   "machine.change-effects":
     "machine: { change-effects: { position: ?, spindle: ?, coolant: ?, length-offset: ? } }",
-  "machine.retract.by": "machine: { retract: { by: machine-move, z: ?, acts-on: ? } }",
+  "machine.retract.by": "machine: { retract: { by: ? } } # machine-move, reference-return or clearance",
   "machine.retract.change-position": "machine: { retract: { change-position: [?, ?, ?] } }",
-  "machine.length-offset.form": "machine: { length-offset: { form: with-first-z } }",
-  "machine.lengths": "machine: { lengths: ? }",
+  "machine.length-offset.form":
+    "machine: { length-offset: { form: ? } } # with-first-z, own-block, in-tool-word or none",
+  "machine.lengths": "machine: { lengths: ? } # table, measured or operator",
   "machine.drawbar.travels": "machine: { drawbar: { travels: ? } }",
   "machine.rack.style": "machine: { rack: { style: ? } }",
   "machine.rack.slide": "machine: { rack: { slide: { direction: ?, distance: ?, feed: ? } } }",
@@ -28,21 +32,21 @@ const examples: Readonly<Record<string, string>> = {
   "machine.spindle.spin-up": "machine: { spindle: { spin-up: ? s } }",
   "machine.spindle.spin-down": "machine: { spindle: { spin-down: ? s } }",
   "machine.spindle.coast-down": "machine: { spindle: { coast-down: ? s } }",
-  "numbers.dwell": "numbers: { dwell: 2 }",
-  "numbers.speed": "numbers: { speed: 0 }",
-  "spindle.order": "spindle: { order: speed-first }",
-  "spindle.blocks": "spindle: { blocks: together }",
-  "cancel.before-change": "cancel: { before-change: no }",
-  "tools.preselect": "tools: { preselect: no }",
-  "distance.programs-in": "distance: { programs-in: absolute }",
-  "arc.form": "arc: { form: incremental-centre }",
+  "numbers.dwell": "numbers: { dwell: ? } # digits behind the point",
+  "numbers.speed": "numbers: { speed: ? } # digits behind the point",
+  "spindle.order": "spindle: { order: ? } # speed-first or start-first",
+  "spindle.blocks": "spindle: { blocks: ? } # together or apart",
+  "cancel.before-change": "cancel: { before-change: ? } # yes or no",
+  "tools.preselect": "tools: { preselect: ? } # yes or no",
+  "distance.programs-in": "distance: { programs-in: ? } # absolute or incremental",
+  "arc.form": "arc: { form: ? } # incremental-centre, absolute-centre, radius or none",
   "path.exact": "path: { exact: G61 }",
-  "path.tolerance-word": "path: { blend: G64, tolerance-word: P }",
+  "path.tolerance-word": "path: { blend: G64, tolerance-word: ? }",
   "work-offset": "work-offset: [G54, G55, G56]",
   "coolant.mist": "coolant: { mist: M7 }",
   "coolant.flood": "coolant: { flood: M8 }",
-  "coolant.air": "coolant: { air: M26 }",
-  "coolant.through-tool": "coolant: { through-tool: M27 }",
+  "coolant.air": "coolant: { air: ? }",
+  "coolant.through-tool": "coolant: { through-tool: ? }",
   "coolant.off": "coolant: { off: M9 }",
   "spindle.cw": "spindle: { cw: M3 }",
   "spindle.ccw": "spindle: { ccw: M4 }",
@@ -50,14 +54,14 @@ const examples: Readonly<Record<string, string>> = {
   "stops.stop": "stops: { stop: M0 }",
   "stops.optional": "stops: { optional: M1 }",
   "stops.end": "stops: { end: M30 }",
-  "dwell.code": "dwell: { code: G4, word: P, unit: s }",
+  "dwell.code": "dwell: { code: G4, word: P, unit: ? } # s, ms or rev",
   "tools.change": "tools: { change: M6 }",
   "reference-return": "reference-return: G28",
   "machine-move": "machine-move: G53",
   "length-offset.on": "length-offset: { on: G43, off: G49, word: H }",
   "distance.absolute": "distance: { absolute: G90 }",
   "distance.incremental": "distance: { incremental: G91 }",
-  "idioms.wait-signal": 'idioms: { wait-signal: "M94 P{{signal}} R{{level}} Q{{timeout}}" }',
+  "idioms.wait-signal": "idioms: { wait-signal: ? } # words with {{signal}}, {{level}} and {{timeout}}",
   "idioms.message": 'idioms: { message: "(MSG, {{text}})" }',
 };
 
@@ -85,6 +89,7 @@ export function undeclared(key: string, because: string, offset: number): Findin
 /** What to do about a question mark in an example; nothing where there is none. */
 function toAnswer(text: string): string {
   if (!text.includes("?")) return "";
+  if (text.includes("#")) return ", with what is right for the machine in place of the question mark";
   const how = text.includes("? s")
     ? "a time that you have taken with a watch"
     : "what the machine or its manual says";
@@ -105,7 +110,7 @@ export function noWord(key: string, because: string, offset: number): Finding {
 
 /** The way out of a word that is not there: do without, or say which word the controller has, by an example. */
 export function orDeclare(without: string, key: string): string {
-  return `${without}, or declare the word if the controller has one, for instance \`${example(key)}\``;
+  return `${without}, or declare the word if the controller has one, for instance \`${example(key)}\`${toAnswer(example(key))}`;
 }
 
 /** A refusal with its own rule. */

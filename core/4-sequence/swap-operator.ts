@@ -17,12 +17,14 @@ export function swapByOperator(run: Run, tool: Tool): void {
   // For the first tool the machine may stay where it is: nobody can say that it is in the way there.
   const mayStay = !run.state.held && facts?.changePosition === undefined;
   if (facts?.by === "clearance" && !mayStay) goToChangePosition(run);
-  // The message stands directly before the stop, when nothing moves any more.
-  const withStop = run.request.capabilities.stopComment === "with-stop";
-  if (withStop) selectTool(run, tool);
+  // The message stands directly before the stop, when nothing moves any more; no tool word parts it from a stop in its block.
+  const { stopComment, toolsNamed } = run.request.capabilities;
+  const wordFirst = stopComment === "with-stop" && toolsNamed;
+  if (wordFirst) selectTool(run, tool);
   if (words["idioms.message"] === true) putMessage(run, request(run, tool));
   else warnOfSilence(run, tool);
-  if (!withStop) selectTool(run, tool);
+  // Where the message is all that names the tool, it selects it.
+  if (!wordFirst) selectTool(run, tool);
   if (need(run, "stops.stop", "the operator changes the tools")) stopForOperator(run, false);
   retract(run);
   confirmSensedClamp(run);

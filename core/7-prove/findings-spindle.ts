@@ -81,6 +81,12 @@ export const spindleFindings = {
       `After the start or change of speed, put in ${detail.how}.`,
       "confirm.at-speed",
     ),
+  "spindle/old-speed": (detail: { speed: string; most: string | undefined }) =>
+    error(
+      "spindle/at-speed",
+      `The spindle starts at ${detail.speed}, which was said before the swap or stop and not since${detail.most === undefined ? "" : `; the most of the tool that it holds now is ${detail.most}`}.`,
+      "State the speed of the tool at each start that follows a swap or stop.",
+    ),
   "spindle/still-feed": () =>
     ({
       rule: "spindle/at-speed",
@@ -118,6 +124,13 @@ export const spindleFindings = {
         ? "Wait for the signal of the tool in the spindle first."
         : "Load the tool before the start.",
       detail.fault === "unsensed" ? "machine.signals.tool-present" : undefined,
+    ),
+  "spindle/never-put-in": (detail: { before: number; tool: number }) =>
+    error(
+      "spindle/clamped",
+      `Tool ${detail.before} was selected and never put in: tool ${detail.tool} is selected before the change.`,
+      "Put the tool change in before the next tool is selected, or take the first selection out.",
+      "tools.change",
     ),
   "spindle/never-turns": (detail: { tool: string }) =>
     error(

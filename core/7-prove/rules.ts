@@ -22,7 +22,7 @@ export const guardRules = {
   },
   "spindle/at-speed": {
     holds:
-      "No feed motion with a turning tool, and no dwell in revolutions, until the commanded speed is confirmed since the start or the last change.",
+      "No feed motion with a turning tool, and no dwell in revolutions, until the commanded speed is confirmed since the start or the last change; a start after a swap or stop states its speed.",
     source: practice,
   },
   "spindle/stopped-for-swap": {
@@ -42,7 +42,7 @@ export const guardRules = {
   },
   "spindle/clamped": {
     holds:
-      "The spindle starts only with a tool, clamped for certain where that can be sensed, and never with a probe, knife or pen.",
+      "The spindle starts only with a tool, clamped for certain where that can be sensed, and never with a probe, knife or pen; a tool selected is put in before another is selected.",
     source: "interlocks of a drawbar spindle: from memory",
   },
   "spindle/reversal": {

@@ -33,6 +33,7 @@ export function spindleSpeed(watch: Watch, rpm: number): void {
   }
   const changes = rpm !== spindle.rpm;
   spindle.rpm = rpm;
+  spindle.rpmIsOfTool = true;
   windows.staleFeed = true;
   if (!isTurning(watch) || !changes) return;
   commandSpindle(watch, rpm);
@@ -152,16 +153,33 @@ export function checkDueSpeed(watch: Watch): void {
   if (!isPlace(offset)) return;
   spindle.checkAt = nowhere;
   const { tool } = swap;
+  const isOld = checkOldSpeed(watch, offset);
   if (!tool) return;
   const say = (what: string, limit: string): void =>
     tell(watch, findings["limit/tool"]({ tool: tool.number, what, limit }), offset);
-  if (spindle.rpm > tool.maxRpm)
+  if (!isOld && spindle.rpm > tool.maxRpm)
     say(`it runs at ${speedText(spindle.rpm)}`, `its most is ${speedText(tool.maxRpm)}`);
-  if (spindle.rpm > 0 && spindle.rpm < tool.minRpm) {
+  if (!isOld && spindle.rpm > 0 && spindle.rpm < tool.minRpm) {
     say(`it runs at ${speedText(spindle.rpm)}`, `its least is ${speedText(tool.minRpm)}`);
   }
   if (tool.direction && tool.direction !== spindle.turning)
     say(`it turns ${spindle.turning}`, `it cuts ${tool.direction} alone`);
+}
+
+/**
+ * The other half of spindle/at-speed: a start states the speed of the tool that it turns. After a swap the speed in force is
+ * that of the tool before, and at a stop the operator may have said another. Programs of others leave it modal, which the
+ * reader points out where a dialect says it at each start. Without any speed the first feed finds it.
+ *
+ * @returns whether the speed is an old one
+ */
+function checkOldSpeed(watch: Watch, offset: number): boolean {
+  const { spindle, swap } = watch.state;
+  if (spindle.rpmIsOfTool || spindle.rpm === 0 || !watch.job.known) return false;
+  const most = swap.tool && spindle.rpm > swap.tool.maxRpm ? speedText(swap.tool.maxRpm) : undefined;
+  tell(watch, findings["spindle/old-speed"]({ speed: speedText(spindle.rpm), most }), offset);
+  spindle.rpmIsOfTool = true;
+  return true;
 }
 
 /** spindle/at-speed: before a feed motion in the work. */

@@ -54,6 +54,8 @@ export interface SpindleState {
   direction: SpindleDirection | undefined;
   /** The S word in force; 0: none yet. */
   rpm: number;
+  /** Whether that word came since the last swap or stop of the program: it is the speed of the tool in the spindle. */
+  rpmIsOfTool: boolean;
   /** Least and most speed that it may have had before the last command. */
   fromLow: number;
   fromHigh: number;
@@ -105,6 +107,8 @@ export interface SwapState {
   tool: ToolFacts | undefined;
   /** The tool word in force; `unknownTool` before the first. */
   selected: number;
+  /** Whether no change has come since that word. */
+  awaitsChange: boolean;
   /** Length offset that the tool word in force states; undefined where it states none. */
   selectedOffset: number | undefined;
   /** Tool in each pocket now. */
@@ -259,6 +263,7 @@ function createSpindle(facts: MachineFacts): SpindleState {
     turning: "unknown",
     direction: undefined,
     rpm: 0,
+    rpmIsOfTool: false,
     fromLow: 0,
     fromHigh: most,
     nowLow: 0,
@@ -293,6 +298,7 @@ function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
     held,
     tool: job.tools.find((tool) => tool.number === held),
     selected: unknownTool,
+    awaitsChange: false,
     selectedOffset: undefined,
     pockets: pockets ?? [],
     homes: new Map(),

@@ -43,6 +43,8 @@ export function checkCoolant(watch: Watch, event: SwapEvent): void {
 export function holdTool(watch: Watch, held: number): void {
   const { swap, spindle, windows, once } = watch.state;
   swap.held = held;
+  swap.awaitsChange = false;
+  spindle.rpmIsOfTool = false;
   swap.tool = watch.traits.tools.get(held);
   swap.measured = false;
   spindle.excused = false;
@@ -53,10 +55,24 @@ export function holdTool(watch: Watch, held: number): void {
   if (watch.job.known && held > 0 && !swap.tool) tell(watch, findings["limit/tool-unknown"]({ tool: held }));
 }
 
+/**
+ * spindle/clamped: a tool that is got ready for the controller's own change goes in before another is selected; otherwise the
+ * change between is missing. To select the same one again is how a staged tool is asked for. Not in programs of others: what
+ * they skip they may have got ready all the same.
+ */
+function checkPutIn(watch: Watch, tool: number): void {
+  const { swap } = watch.state;
+  if (!swap.awaitsChange || swap.selected === tool || watch.facts.swap !== "controller" || !watch.job.known)
+    return;
+  tell(watch, findings["spindle/never-put-in"]({ before: swap.selected, tool }));
+}
+
 /** The tool word; where the controller does not change tools by itself, it makes the length offset act that it brings along. */
 export function selectTool(watch: Watch, tool: number, offset: number | undefined): void {
   const { swap, offsets, windows } = watch.state;
+  checkPutIn(watch, tool);
   swap.selected = tool;
+  swap.awaitsChange = true;
   swap.selectedOffset = offset;
   if (!watch.traits.lengthInTool || watch.facts.swap === "controller") return;
   offsets.length = offset ?? tool;
@@ -143,6 +159,7 @@ export function pauseProgram(watch: Watch, optional: boolean): void {
   approach.lowAt = nowhere;
   watch.state.workHeld.confirmed = false;
   watch.state.workHeld.dwelt = 0;
+  watch.state.spindle.rpmIsOfTool = false;
   if (watch.facts.afterStop === "loses-modes") loseModes(watch);
 }
 

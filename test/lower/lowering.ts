@@ -103,6 +103,7 @@ export function capabilities(changes: Partial<Capabilities> = {}): Capabilities 
     gears: [],
     stopComment: "own-block",
     toolDigits: 0,
+    toolsNamed: true,
     emptyTool: 0,
     freeOffsets: true,
     cancelsBeforeChange: false,

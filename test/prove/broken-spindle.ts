@@ -1,4 +1,5 @@
-import { before, drop, find, setMove, setStep, shift } from "./break.ts";
+import type { JobFacts } from "#base";
+import { after, before, drop, find, setMove, setStep, shift } from "./break.ts";
 import { dwells, jobFacts, machineFacts, unchanged, waits } from "./facts.ts";
 import { move, step } from "./pieces.ts";
 import {
@@ -22,6 +23,13 @@ const again = (sequence: Sequence): Item[] =>
   ["speed", "start", "settle at-speed", "confirm at-speed"].map(
     (name) => sequence.items[find(sequence, name)],
   );
+
+/** A drill that takes the 8000 rpm of its section, and not the 16000 rpm of the tool before. */
+const slowDrill = (): JobFacts => {
+  const job = jobFacts();
+  const tools = job.tools.map((tool) => (tool.number === 2 ? { ...tool, maxRpm: 9_000_000 } : tool));
+  return { ...job, tools };
+};
 
 /** On a control that keeps no modes over a stop. */
 const losing = (sequence: Sequence): Sequence => ({
@@ -225,6 +233,31 @@ export const startAndSpindle: readonly Broken[] = [
   { rule: "spindle/at-speed", how: "no speed stated", make: () => drop(controllerSwap(), "speed") },
   {
     rule: "spindle/at-speed",
+    how: "no speed stated for the second tool",
+    make: () => drop(controllerSwap(), "speed", 1),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "no speed stated for the second tool, which may not run as fast as the first",
+    make: () => drop(controllerSwap({}, slowDrill()), "speed", 1),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "no speed stated after a swap by hand",
+    make: () => drop(controllerSwap({ swap: "operator" }), "speed", 1),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "no speed stated after a swap at the rack",
+    make: () => drop(rackSwap(), "speed", 1),
+  },
+  {
+    rule: "spindle/at-speed",
+    how: "no speed stated after a stop of the program",
+    make: () => drop(pausing(), "speed", 1),
+  },
+  {
+    rule: "spindle/at-speed",
     how: "speed changed in the cut",
     make: () => before(controllerSwap(), "cut", [step({ kind: "spindle-speed", rpm: 9_000_000 })]),
   },
@@ -291,6 +324,11 @@ export const startAndSpindle: readonly Broken[] = [
     rule: "spindle/clamped",
     how: "tool selected and never put in",
     make: () => drop(operatorSwap(), "swap", 1),
+  },
+  {
+    rule: "spindle/clamped",
+    how: "a staged tool is never put in: its change is missing",
+    make: () => after(controllerSwap(), "swap", [step({ kind: "select-tool", tool: 3 })]),
   },
   { rule: "spindle/clamped", how: "tool not sensed", make: () => drop(slideRack(), "sense tool") },
   {

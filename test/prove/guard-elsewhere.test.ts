@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { setMove, setStep, before, drop } from "./break.ts";
+import { after, setMove, setStep, before, drop } from "./break.ts";
 import { jobFacts, machineFacts, noJob, rackFacts } from "./facts.ts";
 import type { Item } from "./layout.ts";
 import { move, step } from "./pieces.ts";
@@ -47,6 +47,14 @@ describe("a program without its job", () => {
     const found = faults(guardItems(foreign(other, facts))).filter(({ rule }) => rule === "offset/active");
     expect(found.length).toBeGreaterThan(0);
     expect(found.map(({ severity }) => severity)).toEqual(found.map(() => "warning"));
+  });
+
+  test("a speed left in force over a change, and a tool got ready in vain, are habits", () => {
+    const { facts, items } = controllerSwap();
+    const modal = drop(foreign(items, facts), "speed", 1);
+    const staged = after(modal, "swap", [step({ kind: "select-tool", tool: 3 })]);
+    expect(rulesOf(staged)).toEqual([]);
+    expect(rulesOf({ ...staged, job: jobFacts() })).toEqual(["spindle/clamped", "spindle/at-speed"]);
   });
 
   test("a bare hand-written program is told what is wrong with it, each once", () => {

@@ -117,6 +117,7 @@ export function capabilitiesOf(
     gears: [],
     stopComment: "own-block",
     toolDigits: 0,
+    toolsNamed: true,
     emptyTool: 0,
     freeOffsets: true,
     cancelsBeforeChange: false,

@@ -136,7 +136,7 @@ describe("a tolerance that cannot be said", () => {
   test("is undeclared where no file says whether there is a word, and nothing is asked of a job without one", () => {
     const { findings } = pathsOf({ tolerance: mm(0.02) }, {});
     expect(told(findings)).toEqual(["dialect/undeclared error path.tolerance-word"]);
-    expect(findings[0].fix).toContain("path: { blend: G64, tolerance-word: P }");
+    expect(findings[0].fix).toContain("path: { blend: G64, tolerance-word: ? }");
     expect(pathsOf({}, {}).findings).toEqual([]);
   });
 });

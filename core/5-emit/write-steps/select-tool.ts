@@ -2,15 +2,15 @@ import type { Statement } from "../builders.ts";
 import type { Context } from "../context.ts";
 import { faultOn } from "../fault.ts";
 import { blockOf, settled } from "../words.ts";
-import { hold, toolNumber, toolWord } from "../write-held.ts";
+import { hold, messageWaits, toolNumber, toolWord } from "../write-held.ts";
 
 /** The tool word; where it shares its block with the change code, it waits for that. */
 export function writeSelectTool(context: Context): Statement[] {
   const { tools } = context.format;
   const { checks, value } = toolNumber(context);
   if (tools === undefined) return [faultOn("tools.blocks")];
-  // The message before the operator's stop has named the tool.
-  if (!tools.named) return [settled()];
+  // The message before the operator's stop has named the tool, and may still wait for that stop.
+  if (!tools.named) return messageWaits(context.format) ? [] : [settled()];
   if (tools.blocks === "together" && tools.changedBy === "code")
     return [settled(), ...checks, ...hold("tool", value)];
   const word = toolWord(context, value).statements;
