@@ -1,10 +1,12 @@
 import type { Report } from "#base";
 import type { Dialect } from "./dialect.ts";
+import type { KeyDifference } from "./difference.ts";
 import type { Inherited } from "./inherited.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
 
 export type * from "./dialect.ts";
+export type { KeyDifference, StatedValue } from "./difference.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
@@ -43,6 +45,23 @@ export async function showDialect(
   const { loadChain, showChain } = await import("./resolve.ts");
   const chain = loadChain(dialect, loader, report);
   return chain === undefined ? undefined : showChain(chain);
+}
+
+/**
+ * The keys about which two dialects differ, with all that they inherit, in the order of the schema.
+ *
+ * @param loaders one for each, which may be the same
+ * @returns undefined when a file cannot be read, of either; dialects that do not hold together are compared all the same
+ */
+export async function compareDialects(
+  names: readonly [string, string],
+  loaders: readonly [DialectLoader, DialectLoader],
+  report: Report,
+): Promise<KeyDifference[] | undefined> {
+  const { differencesOf, loadChain } = await import("./resolve.ts");
+  const first = loadChain(names[0], loaders[0], report);
+  const second = loadChain(names[1], loaders[1], report);
+  return first === undefined || second === undefined ? undefined : differencesOf(first, second);
 }
 
 /**

@@ -36,6 +36,11 @@ export interface OneDialectArguments extends ReportArguments {
   readonly name: string;
 }
 
+/** Arguments of `dialect show`. */
+export interface ShowArguments extends OneDialectArguments {
+  readonly diff?: string | undefined;
+}
+
 /** Arguments of `dialect build`. */
 export interface BuildArguments extends OneDialectArguments {
   readonly output?: string | undefined;

@@ -41,6 +41,15 @@ export const moduleOptions = {
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
 } as const satisfies Record<string, Options>;
 
+/** The option for a dialect to compare with. */
+export const diffOption = {
+  diff: {
+    type: "string",
+    requiresArg: true,
+    describe: "only what differs from this dialect, a name or a file",
+  },
+} as const satisfies Record<string, Options>;
+
 /** The option for a job to compare with. */
 export const againstOption = {
   against: { type: "string", requiresArg: true, describe: "the job that it is to be equal to" },
@@ -64,6 +73,7 @@ export const optionNames: readonly string[] = [
   dialectOptions,
   outputOption,
   moduleOptions,
+  diffOption,
   againstOption,
   programOptions,
   { help: {}, version: {} },
