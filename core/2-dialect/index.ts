@@ -2,12 +2,14 @@ import type { Report } from "#base";
 import type { Dialect } from "./dialect.ts";
 import type { KeyDifference } from "./difference.ts";
 import type { Inherited } from "./inherited.ts";
+import type { KeyBook } from "./key-facts.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
 
 export type * from "./dialect.ts";
 export type { KeyDifference, StatedValue } from "./difference.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
+export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
 export { originOf } from "./origin.ts";
@@ -84,6 +86,13 @@ export async function inheritedValues(dialect: string, loader: DialectLoader): P
   const { inheritedOf, loadChain } = await import("./resolve.ts");
   const chain = loadChain(dialect, loader, () => undefined);
   return chain === undefined ? [] : inheritedOf(chain);
+}
+
+/** The keys of a dialect with their values, places and other values; undefined where a file cannot be read. */
+export async function keyBook(dialect: string, loader: DialectLoader): Promise<KeyBook | undefined> {
+  const { keyBookOf, loadChain } = await import("./resolve.ts");
+  const chain = loadChain(dialect, loader, () => undefined);
+  return chain === undefined ? undefined : keyBookOf(chain);
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

@@ -8,6 +8,7 @@ import { differencesOf } from "./difference.ts";
 import { resolveIdioms } from "./idioms.ts";
 import { inheritedOf } from "./inherited.ts";
 import { largestNumbers } from "./largest-numbers.ts";
+import { keyBookOf } from "./key-facts.ts";
 import type { DialectLoader } from "./loader.ts";
 import { resolveCapabilities } from "./resolve-capabilities.ts";
 import { resolveConfirm } from "./resolve-confirm.ts";
@@ -19,7 +20,7 @@ import { showChain } from "./show.ts";
 import { nodeAt, walkTree } from "./tree.ts";
 import { codeText, parseCode, word } from "./values.ts";
 
-export { differencesOf, inheritedOf, loadChain, reportNotes, showChain };
+export { differencesOf, inheritedOf, keyBookOf, loadChain, reportNotes, showChain };
 
 /** Reads a dialect and its chain; undefined after an error. */
 export async function resolveFiles(

@@ -31,6 +31,14 @@ export interface ProveArguments extends ProgramArguments {
   readonly against?: string | undefined;
 }
 
+/** Arguments of `why`. */
+export interface WhyArguments extends ProgramArguments {
+  readonly input: string;
+  readonly line?: string | undefined;
+  readonly step?: string | undefined;
+  readonly key?: string | undefined;
+}
+
 /** Arguments of the commands about one dialect. */
 export interface OneDialectArguments extends ReportArguments {
   readonly name: string;

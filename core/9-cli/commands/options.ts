@@ -55,6 +55,13 @@ export const againstOption = {
   against: { type: "string", requiresArg: true, describe: "the job that it is to be equal to" },
 } as const satisfies Record<string, Options>;
 
+/** The options of which one says what is asked. */
+export const questionOptions = {
+  line: { type: "string", requiresArg: true, describe: "a line of the program, counted from 1" },
+  step: { type: "string", requiresArg: true, describe: "a step of the sequence, counted from 1" },
+  key: { type: "string", requiresArg: true, describe: "a key of the dialect: the lines that it shaped" },
+} as const satisfies Record<string, Options>;
+
 /** Options that change a program. */
 export const programOptions = {
   only: { type: "string", requiresArg: true, describe: "ids of the operations, with commas between" },
@@ -75,6 +82,7 @@ export const optionNames: readonly string[] = [
   moduleOptions,
   diffOption,
   againstOption,
+  questionOptions,
   programOptions,
   { help: {}, version: {} },
 ].flatMap(Object.keys);
@@ -88,7 +96,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
 
 /** Codes of the end, for the foot of a help page. */
