@@ -47,6 +47,10 @@ describe.each(cases)("$title", ({ job, dialect, file }) => {
       expect([block.text, hasPlace(block)]).toEqual([block.text, true]);
     }
     expect(new Set(answer!.blocks.map(({ part }) => part)).size).toBe(3);
+    expect(answer!.blocks.flatMap(otherThanSaid)).toEqual([]);
+    expect(stepNumbers(answer!.blocks)).toEqual(
+      Array.from({ length: outcome.summary.steps! }, (_, index) => index + 1),
+    );
     // One line alone has the same answer as among the others.
     for (const line of [1, 2, Math.ceil(lines.length / 2), program.length]) {
       const alone = ask(made, job, { lines: [line] }).answer?.blocks;
@@ -62,4 +66,35 @@ function unstated({ words }: ExplainedBlock): string[] {
 
 function hasPlace({ part, source, operation }: ExplainedBlock): boolean {
   return part === "operation" ? source !== undefined && operation !== undefined : true;
+}
+
+/** What a block says that has a word of one of these keys. */
+const meanings: Readonly<Record<string, RegExp>> = {
+  "motion.rapid": /^rapid to /,
+  "motion.line": /^line to /,
+  "arc.cw": /^arc /,
+  "arc.ccw": /^arc /,
+  "plane.xy": /^plane XY$/,
+  "spindle.stop": /^spindle stop$/,
+  "spindle.speed": /^spindle speed /,
+  "dwell.code": /^dwell /,
+  "stops.end": /^program end$/,
+};
+
+/** Blocks whose steps are not what their words mean. */
+function otherThanSaid({ text, words, steps }: ExplainedBlock): string[] {
+  const wanted = words.flatMap(({ keys }) =>
+    keys.flatMap(({ key }) => (Object.hasOwn(meanings, key) ? [meanings[key]] : [])),
+  );
+  return wanted
+    .filter((meaning) => !steps.some((said) => meaning.test(said.text)))
+    .map((meaning) => `${text} ${meaning.source}`);
+}
+
+/** The numbers of all steps; a block that repeats a cycle counts those that it does not list. */
+function stepNumbers(blocks: readonly ExplainedBlock[]): number[] {
+  return blocks.flatMap(({ steps, moreSteps }) => [
+    ...steps.map(({ step }) => step),
+    ...Array.from({ length: moreSteps }, (_, index) => steps.at(-1)!.step + index + 1),
+  ]);
 }
