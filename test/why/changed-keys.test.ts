@@ -36,7 +36,8 @@ const tellsElsewhere: Readonly<Record<string, string>> = {
   "modal.motion": "The word that changes the motion is there in either form; the next ones tell.",
   "modal.axes": "An axis that moves is named in either form; an axis that stands still tells.",
   "modal.feed": "A feed that changes is stated in either form; the next block tells.",
-  "machine.retract.intermediate": "The zero is written under either value; the distance mode before it tells.",
+  "machine.retract.intermediate":
+    "The zero is written under either value; the distance mode before it tells.",
 };
 
 const every = Array.from({ length: 4000 }, (_, index) => index + 1);
