@@ -1,11 +1,15 @@
 import type { Report } from "#base";
 import type { Dialect } from "./dialect.ts";
+import type { KeyDifference } from "./difference.ts";
 import type { Inherited } from "./inherited.ts";
+import type { KeyBook } from "./key-facts.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
 
 export type * from "./dialect.ts";
+export type { KeyDifference, StatedValue } from "./difference.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
+export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
 export { originOf } from "./origin.ts";
@@ -46,6 +50,23 @@ export async function showDialect(
 }
 
 /**
+ * The keys about which two dialects differ, with all that they inherit, in the order of the schema.
+ *
+ * @param loaders one for each, which may be the same
+ * @returns undefined when a file cannot be read, of either; dialects that do not hold together are compared all the same
+ */
+export async function compareDialects(
+  names: readonly [string, string],
+  loaders: readonly [DialectLoader, DialectLoader],
+  report: Report,
+): Promise<KeyDifference[] | undefined> {
+  const { differencesOf, loadChain } = await import("./resolve.ts");
+  const first = loadChain(names[0], loaders[0], report);
+  const second = loadChain(names[1], loaders[1], report);
+  return first === undefined || second === undefined ? undefined : differencesOf(first, second);
+}
+
+/**
  * Checks a dialect: errors as `resolveDialect` reports them, and notes on what it leaves undeclared, what it cannot say,
  * which jobs are refused for it, and which of its lines change nothing.
  */
@@ -65,6 +86,13 @@ export async function inheritedValues(dialect: string, loader: DialectLoader): P
   const { inheritedOf, loadChain } = await import("./resolve.ts");
   const chain = loadChain(dialect, loader, () => undefined);
   return chain === undefined ? [] : inheritedOf(chain);
+}
+
+/** The keys of a dialect with their values, places and other values; undefined where a file cannot be read. */
+export async function keyBook(dialect: string, loader: DialectLoader): Promise<KeyBook | undefined> {
+  const { keyBookOf, loadChain } = await import("./resolve.ts");
+  const chain = loadChain(dialect, loader, () => undefined);
+  return chain === undefined ? undefined : keyBookOf(chain);
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

@@ -4,9 +4,11 @@ import { checkSense } from "./checks.ts";
 import type { Chain } from "./chain.ts";
 import { loadChain } from "./chain.ts";
 import type { Dialect } from "./dialect.ts";
+import { differencesOf } from "./difference.ts";
 import { resolveIdioms } from "./idioms.ts";
 import { inheritedOf } from "./inherited.ts";
 import { largestNumbers } from "./largest-numbers.ts";
+import { keyBookOf } from "./key-facts.ts";
 import type { DialectLoader } from "./loader.ts";
 import { resolveCapabilities } from "./resolve-capabilities.ts";
 import { resolveConfirm } from "./resolve-confirm.ts";
@@ -18,7 +20,7 @@ import { showChain } from "./show.ts";
 import { nodeAt, walkTree } from "./tree.ts";
 import { codeText, parseCode, word } from "./values.ts";
 
-export { inheritedOf, loadChain, reportNotes, showChain };
+export { differencesOf, inheritedOf, keyBookOf, loadChain, reportNotes, showChain };
 
 /** Reads a dialect and its chain; undefined after an error. */
 export async function resolveFiles(

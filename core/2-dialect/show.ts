@@ -23,10 +23,15 @@ type OriginOf = (node: TreeNode) => string;
 
 /** The keys of a mapping in the order of the schema, which is that of the documentation. */
 function inOrder({ entries }: MappingNode, steps: readonly string[]): (readonly [string, TreeNode])[] {
+  const rank = rankOf(steps);
+  return [...entries].sort(([first], [second]) => rank(first) - rank(second));
+}
+
+/** Ranks the keys of the mapping at a path by the order of the schema; keys that it leaves to the file come last. */
+export function rankOf(steps: readonly string[]): (key: string) => number {
   const forms = partsAt(dialectSchema, steps).flatMap((part) => formsOf(dialectSchema, part));
   const known = forms.flatMap(({ properties = {} }) => Object.keys(properties));
-  const rank = (key: string): number => (known.includes(key) ? known.indexOf(key) : known.length);
-  return [...entries].sort(([first], [second]) => rank(first) - rank(second));
+  return (key) => (known.includes(key) ? known.indexOf(key) : known.length);
 }
 
 function show(steps: readonly string[], node: TreeNode, origin: OriginOf): string[] {

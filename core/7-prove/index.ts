@@ -7,3 +7,7 @@ export { createQueue } from "./queue.ts";
 export type { Queue } from "./queue.ts";
 export { describeRules } from "./describe-rules.ts";
 export type { RuleDescription } from "./describe-rules.ts";
+export { recordRow } from "./row-record.ts";
+export type { RowRecord } from "./row-record.ts";
+export { rowText } from "./row-words.ts";
+export type { RowWords } from "./row-words.ts";

@@ -1,5 +1,16 @@
 export { cautions } from "./cautions.ts";
 export { clean } from "./clean.ts";
+export type {
+  ExplainedBlock,
+  ProgramPart,
+  SaidStep,
+  ShapedLines,
+  ShapedWord,
+  WhyAnswer,
+} from "./why-answer.ts";
+export { placesOf } from "./why-answer.ts";
+export type { QuotedPlace } from "./why-answer.ts";
+export { whyText } from "./text-why.ts";
 export { jsonReport } from "./json.ts";
 export type { JsonFinding } from "./json.ts";
 export { locate } from "./locate.ts";

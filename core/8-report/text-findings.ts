@@ -51,7 +51,11 @@ export function findingText(finding: Located, layout: Layout): string[] {
   ];
 }
 
-function placeText({ file, line, column, quote, severity }: Located, layout: Layout): string[] {
+/** Where it is: the place, the quoted line, and a mark below it. */
+export function placeText(
+  { file, line, column, quote, severity }: Pick<Located, "file" | "line" | "column" | "quote" | "severity">,
+  layout: Layout,
+): string[] {
   if (file === undefined) return [];
   const where = line === undefined ? clean(file) : `${clean(file)}:${line}:${column}`;
   const place = labelled("at", where, { ...layout, width: Infinity });

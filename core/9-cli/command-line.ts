@@ -3,6 +3,7 @@ import createParser from "yargs";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
 import { proveCommand } from "./commands/prove.ts";
+import { whyCommand } from "./commands/why.ts";
 import { examples } from "./commands/options.ts";
 import { exit } from "./exit-code.ts";
 import { packageVersion } from "./package.ts";
@@ -35,6 +36,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .usage("$0 <command>\n\nMakes the program that one particular controller accepts, and proves it.")
     .command(postCommand(end))
     .command(proveCommand(end))
+    .command(whyCommand(end))
     .command(dialectCommand(end))
     .epilogue(
       examples(
@@ -42,7 +44,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, why or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })

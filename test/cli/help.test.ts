@@ -7,6 +7,7 @@ const pages = [
   [],
   ["post"],
   ["prove"],
+  ["why"],
   ["dialect"],
   ["dialect", "list"],
   ["dialect", "show"],
@@ -30,6 +31,9 @@ test("every option of the contract stands on the page of its command", () => {
   const program = ["--only", "--from", "--spindle-holds", "--setup"];
   const { stdout: post } = run(["post", "--help"], { cwd: folder });
   const { stdout: build } = run(["dialect", "build", "--help"], { cwd: folder });
+  const { stdout: why } = run(["why", "--help"], { cwd: folder });
+  for (const option of [...shared, ...program, "--line", "--step", "--key"]) expect(why).toContain(option);
+  expect(run(["dialect", "show", "--help"], { cwd: folder }).stdout).toContain("--diff");
   const { stdout: prove } = run(["prove", "--help"], { cwd: folder });
   for (const option of [...shared, ...program, "--output"]) expect(post).toContain(option);
   for (const option of [...shared, ...program, "--against"]) expect(prove).toContain(option);

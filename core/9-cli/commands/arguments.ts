@@ -31,9 +31,22 @@ export interface ProveArguments extends ProgramArguments {
   readonly against?: string | undefined;
 }
 
+/** Arguments of `why`. */
+export interface WhyArguments extends ProgramArguments {
+  readonly input: string;
+  readonly line?: string | undefined;
+  readonly step?: string | undefined;
+  readonly key?: string | undefined;
+}
+
 /** Arguments of the commands about one dialect. */
 export interface OneDialectArguments extends ReportArguments {
   readonly name: string;
+}
+
+/** Arguments of `dialect show`. */
+export interface ShowArguments extends OneDialectArguments {
+  readonly diff?: string | undefined;
 }
 
 /** Arguments of `dialect build`. */

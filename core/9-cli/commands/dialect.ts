@@ -1,6 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
-import type { BuildArguments, OneDialectArguments, ReportArguments } from "./arguments.ts";
-import { examples, moduleOptions, reportOptions } from "./options.ts";
+import type { BuildArguments, OneDialectArguments, ReportArguments, ShowArguments } from "./arguments.ts";
+import { diffOption, examples, moduleOptions, reportOptions } from "./options.ts";
 
 type End = (code: number) => void;
 
@@ -41,12 +41,17 @@ function listCommand(end: End): CommandModule<object, ReportArguments> {
   };
 }
 
-function showCommand(end: End): CommandModule<object, OneDialectArguments> {
+function showCommand(end: End): CommandModule<object, ShowArguments> {
   return {
     command: "show <name>",
     describe: "its keys, each with the file and line that states it",
     builder: (yargs: Argv) =>
-      nameArgument(yargs).epilogue(examples(["dialect show router.dialect.yaml", "what it says, and where"])),
+      nameArgument(yargs.options(diffOption)).epilogue(
+        examples(
+          ["dialect show router.dialect.yaml", "what it says, and where"],
+          ["dialect show router.dialect.yaml --diff rs274ngc", "the keys about which the two differ"],
+        ),
+      ),
     handler: async (args) => {
       const { runShow } = await import("../run-show.ts");
       end(await runShow(args));

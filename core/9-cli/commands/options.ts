@@ -41,9 +41,25 @@ export const moduleOptions = {
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
 } as const satisfies Record<string, Options>;
 
+/** The option for a dialect to compare with. */
+export const diffOption = {
+  diff: {
+    type: "string",
+    requiresArg: true,
+    describe: "only what differs from this dialect, a name or a file",
+  },
+} as const satisfies Record<string, Options>;
+
 /** The option for a job to compare with. */
 export const againstOption = {
   against: { type: "string", requiresArg: true, describe: "the job that it is to be equal to" },
+} as const satisfies Record<string, Options>;
+
+/** The options of which one says what is asked. */
+export const questionOptions = {
+  line: { type: "string", requiresArg: true, describe: "a line of the program, counted from 1" },
+  step: { type: "string", requiresArg: true, describe: "a step of the sequence, counted from 1" },
+  key: { type: "string", requiresArg: true, describe: "a key of the dialect: the lines that it shaped" },
 } as const satisfies Record<string, Options>;
 
 /** Options that change a program. */
@@ -64,7 +80,9 @@ export const optionNames: readonly string[] = [
   dialectOptions,
   outputOption,
   moduleOptions,
+  diffOption,
   againstOption,
+  questionOptions,
   programOptions,
   { help: {}, version: {} },
 ].flatMap(Object.keys);
@@ -78,7 +96,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
 
 /** Codes of the end, for the foot of a help page. */

@@ -25,8 +25,9 @@ export interface BuildOutcome {
  *
  * @param name a shipped name or the path of a file
  * @param thorough also notes what the dialect leaves undeclared and cannot say
+ * @param traced an emitter that reports which keys shaped each word
  */
-export async function buildDialect(name: string, thorough = false): Promise<BuildOutcome> {
+export async function buildDialect(name: string, thorough = false, traced = false): Promise<BuildOutcome> {
   const [{ checkDialect, resolveDialect }, { generateEmitter }] = await Promise.all([
     import("#dialect"),
     import("#emit"),
@@ -38,7 +39,7 @@ export async function buildDialect(name: string, thorough = false): Promise<Buil
   const findings = [...loader.findings, ...withoutEcho(said, loader.findings)];
   const failed = dialect === undefined || findings.some(({ severity }) => severity === "error");
   if (failed) return { findings, chain: loader.chain, built: undefined };
-  const emitterSource = generateEmitter(dialect.format, { traced: false });
+  const emitterSource = generateEmitter(dialect.format, { traced });
   return { findings, chain: loader.chain, built: { dialect, emitterSource } };
 }
 

@@ -52,7 +52,7 @@ function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
 }
 
 /** The job as compile.ts takes it; what is not stated is absent. */
-function jobInput({ input, setup, options }: PlannedJob): JobInput {
+export function jobInput({ input, setup, options }: PlannedJob): JobInput {
   const { only, from, spindleHolds } = options;
   return {
     source: byteSource(input),
@@ -84,7 +84,7 @@ function inputsOf(plan: Plan): Input[] {
 }
 
 /** SHA-256 of what passes. */
-function createDigest(): Digest {
+export function createDigest(): Digest {
   const hash = createHash("sha256");
   return { update: (chunk) => void hash.update(chunk), hex: () => hash.digest("hex") };
 }

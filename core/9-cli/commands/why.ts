@@ -1,0 +1,38 @@
+import type { Argv, CommandModule } from "yargs";
+import type { WhyArguments } from "./arguments.ts";
+import { dialectOptions, examples, programOptions, questionOptions, reportOptions } from "./options.ts";
+
+const footer = `Makes the program once more and writes nothing. State the same --only, --from,
+--spindle-holds and --setup as for post, and one of --line, --step and --key.
+
+${examples(
+  ["why plate.json -d router.dialect.yaml --line 14", "what line 14 says, and why so"],
+  ["why plate.json -d router.dialect.yaml --step 31", "the block of step 31"],
+  ["why plate.json -d router.dialect.yaml --key modal.feed", "the lines that the key shaped"],
+)}`;
+
+/** `tapewright why`: its arguments and help; the work itself is loaded when it is asked for. */
+export function whyCommand(end: (code: number) => void): CommandModule<object, WhyArguments> {
+  return {
+    command: "why <input>",
+    describe: "why a line of a job's program is as it is",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("input", {
+          type: "string",
+          demandOption: true,
+          describe: "a job, .json; - is standard input",
+        })
+        // Otherwise "-" would be taken for an option without a name.
+        .nargs("input", 1)
+        .options(dialectOptions)
+        .options(questionOptions)
+        .options(programOptions)
+        .options(reportOptions)
+        .epilogue(footer),
+    handler: async (args) => {
+      const { runWhy } = await import("../run-why.ts");
+      end(await runWhy(args));
+    },
+  };
+}

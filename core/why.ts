@@ -1,0 +1,258 @@
+/**
+ * Why a block of a program is as it is, by doing the work of `post` again with a traced emitter.
+ *
+ *     post, proved ──▶ lines, words and their keys          (as the text passes)
+ *     sequence ─emit─▶ text ─read─▶ rows, one to one with the sequence ──▶ the steps of those lines, and their place in the job
+ *
+ * Since the proof holds what was read equal to the sequence, row by row, row i of one is row i of the other; what
+ * the comparison forgives changes no number of rows. The second run stops behind the last line that is wanted. Nothing
+ * is kept but what is answered. No file access here.
+ */
+import type { Batch } from "#base";
+import { rowKind } from "#base";
+import { post } from "./compile.ts";
+import type { KeyBook } from "#dialect";
+import type { Emitter } from "#emit";
+import type { RowWords } from "#prove";
+import { createQueue, recordRow, rowText } from "#prove";
+import type { Queue } from "#prove";
+import { read } from "#read";
+import type { ExplainedBlock, SaidStep, ShapedLines, WhyAnswer } from "#report";
+import { gather } from "#report";
+import type { JobInput, Means, Outcome } from "./inputs.ts";
+import { footerOf, headerOf } from "./page.ts";
+import { undertake, unlessFailed } from "./undertaking.ts";
+import type { Undertaking } from "./undertaking.ts";
+import type { BlockTap, WrittenBlock } from "./why-blocks.ts";
+import { tapBlocks } from "./why-blocks.ts";
+
+/** What is asked: about lines of the program, a step of the sequence (both counted from 1), or a key of the dialect. */
+export type Question =
+  { readonly lines: readonly number[] } | { readonly step: number } | { readonly key: string };
+
+/** A job, a dialect with its traced emitter, and the question. */
+export interface WhyInput extends JobInput, Means {
+  readonly keys: KeyBook;
+  readonly question: Question;
+}
+
+/** The outcome of posting, and the answer where the program was proved. `undefined` blocks: there is no such line or step. */
+export interface WhyOutcome {
+  readonly outcome: Outcome;
+  readonly answer?: WhyAnswer;
+}
+
+/** Blocks that are shown of a key. */
+const shownOfKey = 3;
+/** Runs of lines that are kept of a key. */
+const mostRuns = 200;
+/** Steps that are listed of one block, which may repeat a cycle at many places. */
+const mostSteps = 20;
+
+/** Answers a question about the program of a job; a job that is refused has no answer. */
+export function why(input: WhyInput): WhyOutcome {
+  const { question } = input;
+  if ("lines" in question) return aboutLines(input, new Set(question.lines));
+  return "step" in question ? aboutStep(input, question.step) : aboutKey(input, question.key);
+}
+
+function aboutLines(input: WhyInput, wanted: ReadonlySet<number>): WhyOutcome {
+  const found: WrittenBlock[] = [];
+  const tap = tapBlocks(
+    input.dialect.format,
+    (line) => wanted.has(line),
+    (block) => void found.push(block),
+  );
+  return answered(input, tap, found);
+}
+
+function aboutStep(input: WhyInput, wanted: number): WhyOutcome {
+  const found: WrittenBlock[] = [];
+  // A step's blocks are known by their place, which the reading of the text gives.
+  const first = post({ ...input, sink: { write: () => undefined } });
+  if (first.proof === undefined) return { outcome: first };
+  const offset = offsetOfStep(input, wanted);
+  const isIts = (_line: number, start: number): boolean => start === offset;
+  return answered(
+    input,
+    tapBlocks(input.dialect.format, isIts, (block) => void found.push(block)),
+    found,
+  );
+}
+
+function aboutKey(input: WhyInput, key: string): WhyOutcome {
+  const found: WrittenBlock[] = [];
+  const shaped = { key, count: 0, runs: [] as [number, number][], moreRuns: 0 };
+  let last = -1;
+  const isIts = (name: string): boolean => name === key || name.startsWith(`${key}.`);
+  const tap = tapBlocks(
+    input.dialect.format,
+    () => true,
+    (block) => {
+      if (!block.words.some(({ keys }) => keys.some(isIts))) return;
+      shaped.count++;
+      if (found.length < shownOfKey) found.push(block);
+      if (block.line !== last + 1 && shaped.runs.length >= mostRuns) shaped.moreRuns++;
+      else if (block.line !== last + 1) shaped.runs.push([block.line, block.line]);
+      else if (shaped.moreRuns === 0) shaped.runs.at(-1)![1] = block.line;
+      last = block.line;
+    },
+  );
+  return answered(input, tap, found, shaped);
+}
+
+/** Posts with a tap on the text, and explains the blocks that it found. */
+function answered(
+  input: WhyInput,
+  tap: BlockTap,
+  found: readonly WrittenBlock[],
+  shaped?: ShapedLines,
+): WhyOutcome {
+  const emitter = tapped(input.emitter, tap);
+  const outcome = post({ ...input, emitter, sink: { write: tap.write } });
+  const lines = tap.end();
+  if (outcome.proof === undefined) return { outcome };
+  const blocks = explain(input, found);
+  return { outcome, answer: { lines, blocks, ...(shaped === undefined ? {} : { shaped }) } };
+}
+
+/** The traced emitter with its ear at the tap. */
+function tapped(emitter: Emitter, tap: BlockTap): Emitter {
+  const names = emitter.traceKeys ?? [];
+  return {
+    ...emitter,
+    emitUnproved: (batches, options) =>
+      emitter.emitUnproved(batches, { ...options, trace: (offset, key) => tap.trace(offset, names[key]) }),
+  };
+}
+
+/** A row that was read, and the row of the sequence that it is. */
+interface RowPair {
+  /** Counted from 0. */
+  readonly index: number;
+  /** Byte offset of its block in the program. */
+  readonly block: number;
+  readonly meant: Batch;
+  readonly row: number;
+}
+
+/** What is known of a run beside its rows. */
+interface Run {
+  readonly work: Undertaking;
+  /** Rows before the first operation. */
+  firstSection: number;
+}
+
+/** Writes and reads once more, and pairs the rows; the pair is valid until the next. */
+function* pairs(input: WhyInput, started: (run: Run) => void): Generator<RowPair> {
+  const findings = gather();
+  const work = undertake(input, input, findings);
+  if (work === undefined) return;
+  const run: Run = { work, firstSection: Infinity };
+  started(run);
+  const copies = createQueue();
+  const sequence = kept(unlessFailed(work.batches(), findings), copies, run);
+  const page = { header: headerOf(work, input), footer: footerOf(work, input) };
+  const text = input.emitter.emitUnproved(sequence, { units: work.units, ...page });
+  const { format } = input.dialect;
+  let meant: Batch | undefined;
+  let row = 0;
+  let index = 0;
+  for (const batch of read(text, format, work.machine, { units: work.units }, () => undefined)) {
+    for (let at = 0; at < batch.count; at++, row++, index++) {
+      while (meant === undefined || row >= meant.count) {
+        meant = copies.next();
+        row = 0;
+        if (meant === undefined) return;
+      }
+      yield { index, block: batch.source[at], meant, row };
+    }
+  }
+}
+
+function* kept(batches: Iterable<Batch>, copies: Queue, run: Run): Generator<Batch> {
+  let rows = 0;
+  for (const batch of batches) {
+    if (batch.sections !== undefined && batch.sections.length > 0)
+      run.firstSection = Math.min(run.firstSection, rows + batch.sections[0]);
+    rows += batch.count;
+    copies.push(batch);
+    yield batch;
+  }
+}
+
+/** The byte offset of the block of a step; undefined where there are fewer steps. */
+function offsetOfStep(input: WhyInput, step: number): number | undefined {
+  for (const { index, block } of pairs(input, () => undefined)) if (index + 1 === step) return block;
+  return undefined;
+}
+
+/** What was gathered about one block. */
+interface Gathered {
+  readonly block: WrittenBlock;
+  readonly steps: SaidStep[];
+  moreSteps: number;
+  source: number | undefined;
+  part: ExplainedBlock["part"];
+}
+
+/** The steps of blocks that stand in the order of the program, and their places in the job. */
+function explain(input: WhyInput, blocks: readonly WrittenBlock[]): ExplainedBlock[] {
+  const all = blocks.map((block): Gathered => ({
+    block,
+    steps: [],
+    moreSteps: 0,
+    source: undefined,
+    part: "end",
+  }));
+  const modes: { run?: Run; feedMode: RowWords["feedMode"] } = { feedMode: "per-minute" };
+  let next = 0;
+  for (const pair of pairs(input, (run) => (modes.run = run))) {
+    const { meant, row, block } = pair;
+    const step = meant.kind[row] === rowKind.aside ? meant.asides[meant.aside[row]] : undefined;
+    if (step?.kind === "feed-mode") modes.feedMode = step.value;
+    while (next < all.length && all[next].block.end <= block) settle(all[next++], pair, modes.run!);
+    if (next >= all.length) break;
+    const current = all[next];
+    if (block < current.block.start) continue;
+    const words = { units: modes.run!.work.units, feedMode: modes.feedMode };
+    if (current.steps.length >= mostSteps) current.moreSteps++;
+    else current.steps.push({ step: pair.index + 1, text: rowText(recordRow(meant, row), words) });
+    if (current.source === undefined) place(current, pair, modes.run!);
+    if (step?.kind === "program-end") current.part = "end";
+  }
+  return all.map((gathered) => finish(input, gathered, modes.run));
+}
+
+/** A block that is passed: where it says no step, it belongs to the step that follows. */
+function settle(gathered: Gathered, next: RowPair, run: Run): void {
+  if (gathered.source === undefined) place(gathered, next, run);
+}
+
+function place(gathered: Gathered, { meant, row, index }: RowPair, { firstSection }: Run): void {
+  gathered.source = meant.source[row];
+  gathered.part = index < firstSection ? "start" : "operation";
+}
+
+function finish(
+  input: WhyInput,
+  { block, steps, moreSteps, source, part }: Gathered,
+  run?: Run,
+): ExplainedBlock {
+  const operation = run?.work.job.operations
+    .filter((one) => source !== undefined && one.source <= source)
+    .at(-1);
+  const words = block.words.map((word) => ({ ...word, keys: word.keys.map(input.keys.describe) }));
+  return {
+    line: block.line,
+    text: block.text,
+    words,
+    steps,
+    moreSteps,
+    part,
+    ...(operation === undefined || part !== "operation"
+      ? {}
+      : { operation: { id: operation.id, name: operation.name } }),
+    ...(source === undefined || part !== "operation" ? {} : { source }),
+  };
+}
