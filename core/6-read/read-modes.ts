@@ -3,6 +3,8 @@ import { framing } from "./findings-form.ts";
 import { letterF, letterN } from "./letters.ts";
 import type { Group } from "./modal-groups.ts";
 import { planes } from "./planes.ts";
+import { refuseCompensated } from "./read-compensation.ts";
+import { dropFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 import { loseWork, modeBit } from "./state.ts";
@@ -17,6 +19,7 @@ const apply: Apply = {
     if (reader.format.unitsStated === "first-block") checkFirst(reader);
     state.modes |= modeBit.units;
     if (state.units === value) return;
+    refuseCompensated(reader, "units");
     state.units = value;
     state.length = quantities.length[value];
     state.centre = quantities.centre[value];
@@ -24,8 +27,10 @@ const apply: Apply = {
     const before = reader.format.executes === "left-to-right" && block.used & (1 << letterF);
     if ((block.mask & (1 << letterF)) === 0 || before) dropFeed(reader);
   },
-  plane({ state }, { value }) {
+  plane(reader, { value }) {
+    const { state } = reader;
     state.modes |= modeBit.plane;
+    if (state.plane.name !== value) refuseCompensated(reader, "plane");
     state.plane = planes[value];
   },
   distance({ state }, { value }) {
@@ -61,11 +66,6 @@ function checkFirst({ block, batch, rowsBefore, fragment, slots, report }: Reade
   const message = "This dialect states units alone in the first block of the program, and nowhere else.";
   const at = block.start + (slots.units?.at ?? 0);
   report(framing(at, message, "Put the units into the first block.", "units.stated"));
-}
-
-function dropFeed({ state }: Reader): void {
-  state.feed = 0;
-  state.feedDue = true;
 }
 
 /** Until it is known to be off, cancelling a shift, a rotation or a scale puts work coordinates elsewhere. */

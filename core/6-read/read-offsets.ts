@@ -3,6 +3,7 @@ import { freeLetters, placeOf } from "./block.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axisLetters, letterBit, letterNumber } from "./letters.ts";
+import { refuseCompensated } from "./read-compensation.ts";
 import { readWhole, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
@@ -11,6 +12,7 @@ import { loseMachine, loseWork } from "./state.ts";
 /** Length offset on (G43 with its number) or off. */
 export function readLengthOffset(reader: Reader): void {
   const kind = reader.slots["length-offset"]?.meaning.kind;
+  if (kind !== undefined) refuseCompensated(reader, "length-offset");
   if (kind === "length-off") setLengthOffset(reader, 0);
   if (kind !== "length-on") return;
   const number = lengthNumber(reader);
@@ -98,6 +100,7 @@ export function readWorkOffset(reader: Reader): void {
   const { slots, state } = reader;
   const meaning = slots["work-offset"]?.meaning;
   if (meaning?.kind !== "work-offset") return;
+  refuseCompensated(reader, "work-offset");
   pushStep(reader, { kind: "work-offset", number: meaning.number });
   state.standingFrame = 0;
   if (state.workOffset === meaning.number) return;
