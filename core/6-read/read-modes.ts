@@ -7,7 +7,7 @@ import { refuseCompensated } from "./read-compensation.ts";
 import { dropFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
-import { loseWork, modeBit } from "./state.ts";
+import { forgetLevel, forgetSeries, loseWork, modeBit } from "./state.ts";
 
 type ModeOf<Kind extends ModeKind> = Extract<ModeStep, { kind: Kind }>;
 type Apply = { readonly [Kind in ModeKind]: (reader: Reader, step: ModeOf<Kind>) => void };
@@ -20,6 +20,7 @@ const apply: Apply = {
     state.modes |= modeBit.units;
     if (state.units === value) return;
     refuseCompensated(reader, "units");
+    forgetSeries(state);
     state.units = value;
     state.length = quantities.length[value];
     state.centre = quantities.centre[value];
@@ -73,6 +74,7 @@ function cancelShift({ state }: Reader, { kind }: ModeOf<"local-shift" | "rotati
   if (state.cancelled.has(kind)) return;
   state.cancelled.add(kind);
   loseWork(state, 63);
+  forgetLevel(state);
 }
 
 /** The mode of a group, if the block states it: a step, and what it changes. */

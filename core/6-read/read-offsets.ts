@@ -7,7 +7,7 @@ import { refuseCompensated } from "./read-compensation.ts";
 import { readWhole, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
-import { loseMachine, loseWork } from "./state.ts";
+import { forgetLevel, loseMachine, loseWork } from "./state.ts";
 
 /** Length offset on (G43 with its number) or off. */
 export function readLengthOffset(reader: Reader): void {
@@ -91,6 +91,7 @@ function setLengthOffset(reader: Reader, number: number): void {
   if (state.lengthOffset === number) return;
   state.lengthOffset = number;
   loseWork(state, axisBit.z);
+  forgetLevel(state);
   const moves = number === 0 ? machine.lengthOffset?.cancelMoves : machine.lengthOffset?.selectMoves;
   if (moves || machine.retract?.actsOn === "tool-tip") loseMachine(state, axisBit.z);
 }
@@ -106,4 +107,5 @@ export function readWorkOffset(reader: Reader): void {
   if (state.workOffset === meaning.number) return;
   state.workOffset = meaning.number;
   loseWork(state, 63);
+  forgetLevel(state);
 }

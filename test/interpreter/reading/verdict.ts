@@ -24,7 +24,7 @@ export function verdictOf(program: ForeignProgram, reading: ForeignReading, run:
     if (!differs && difference !== "") return difference;
     if (differs && difference === "") return "is done as we read it, against its table";
   }
-  const isOfOneMind = run.runs ? meanings !== undefined && !differs : rules.length > 0;
+  const isOfOneMind = run.runs ? meanings !== undefined && !differs : meanings === undefined;
   if (because === "" && !isOfOneMind) return run.runs ? "is refused by us alone" : "is read by us alone";
   // A form that we object to may be explained, too.
   if (because !== "" && isOfOneMind && rules.every((rule) => !rule.startsWith("block/")))

@@ -44,6 +44,16 @@ export const arcPrograms = [
     refused: "read/unused-word",
     because: "P is no word of an arc in 3.5.3",
   }),
+  blocks("helix of one turn by its word", "G2 X10 Y0 I5 J0 P1 F100", {
+    refused: "read/unused-word",
+    because: "P is no word of an arc in 3.5.3",
+  }),
+  blocks("helix with a rotary axis", "G3 X10 I5 Z1 B5 F100", {
+    refused: "read/arc",
+    because: "we read no arc that takes a rotary axis along",
+  }),
+  blocks("radius zero and a centre", "G2 X10 I5 R0 F100", { refused: "read/arc" }),
+  blocks("centre at the start, and no way", "G2 X0 Y0 I0 J0 F100", { refused: "arc/radius" }),
   blocks("plane ZX", "G18 G2 X10 Z20 I5 K0 F100\nG3 X20 Z10 K-10\nG17"),
   blocks("plane ZX, sense seen from +Y", "G18 G3 X10 Z30 I10 K0 F100"),
   blocks("plane YZ", "G19 G2 Y10 Z20 J5 K0 F100\nG3 Y20 Z10 K-10\nG17"),

@@ -79,10 +79,70 @@ export const cyclePrograms = [
   blocks("P below zero", "G82 X1 Y1 R2 Z-3 P-1 F100", { refused: "read/cycle" }),
   blocks("P of a dwell and of a cycle", "G4 P1\nG82 X1 Y1 R2 Z-3 P2 F100\nG4 P3\nX2"),
   blocks("a dwell beside a cycle takes the P", "G82 G4 X1 Y1 R2 Z-3 P2 F100", {
-    refused: "read/word-missing",
+    refused: "read/modal-conflict",
     because: "P would be of both the dwell and the cycle",
   }),
   blocks("words that the cycle has no use for", "G81 X1 Y1 R2 Z-3 Q5 F100", { refused: "read/unused-word" }),
+  blocks("a dwell within a series", "G81 X1 R2 Z-3 F100\nG4 P1 X3"),
+  blocks("a dwell within a series takes the P of the cycle", "G82 X1 R2 Z-3 P2 F100\nG4 P1 X3", {
+    refused: "read/modal-conflict",
+    because: "P would be of both the dwell and the cycle",
+  }),
+  blocks("P where no cycle has one", "G81 X1 R2 Z-3 P1 F100", { refused: "read/unused-word" }),
+  blocks("units within a series", "G81 X1 R2 Z-3 F100\nG20\nF5\nX1", {
+    refused: "read/word-missing",
+    because: "controllers differ about what its numbers are in the new units",
+  }),
+  blocks("units within a series, numbers anew", "G99 G81 X1 R2 Z-3 F100\nG20\nF5\nX1 R0.1 Z-0.5", {
+    differs: true,
+    because: "the interpreter keeps the level of before, as a number of the new units",
+  }),
+  blocks("distance mode within a series", "G98 G81 X1 R2 Z-3 F100\nG91 X5\nG90 X7"),
+  blocks("distance mode within a series, to absolute", "G98 G91 G81 X1 R-18 Z-3 F100\nG90 X5", {
+    refused: "read/cycle",
+  }),
+  blocks("plane within a series", "G81 X1 R2 Z-3 F100\nG18 X2", {
+    refused: "read/cycle",
+    because: "we read cycles along Z alone",
+  }),
+  blocks("work offset within a series", "G98 G81 X1 R2 Z-3 F100\nG55 X1 Y1\nX2", {
+    refused: "read/position",
+    because: "where the initial level lies then is not known",
+  }),
+  blocks("length offset within a series", "G98 G81 X1 R2 Z-3 F100\nG43 H3 X2", {
+    refused: "read/position",
+    because: "where the initial level lies then is not known",
+  }),
+  blocks("length offset within a series, G99", "G99 G81 X1 R2 Z-3 F100\nG43 H3 X2", {
+    differs: true,
+    because:
+      "3.5.16.1 goes up to R first, the longer tool being below; within a series the interpreter does not",
+  }),
+  blocks("stop within a series", "G98 G81 X1 R2 Z-3 F100\nM0\nX3", {
+    refused: "read/position",
+    because: "the operator may have moved the machine by hand",
+  }),
+  blocks("change within a series", "G98 G81 X1 R2 Z-3 F100\nT1 M6\nX3"),
+  blocks("work offset in the block of the first hole", "G55 G98 G81 X1 Y1 R2 Z-3 F100", {
+    refused: "read/position",
+    because: "where the initial level lies is not known",
+  }),
+  blocks("G83, incremental", "G91 G98 G83 X5 R-18 Z-6 Q2.5 F100\nX5\nG90"),
+  blocks("G84, G98", "M3 S100\nG98 G84 X5 R2 Z-6 F100\nX6"),
+  blocks("G84, spindle the other way round", "M4 S100\nG84 X5 R2 Z-6 F100", {
+    because: "3.5.16.5: the spindle turns clockwise; that is the guard's to find, by limit/tapping",
+  }),
+  blocks("G85, G98", "G98 G85 X5 R2 Z-6 F100\nX6"),
+  blocks("G86 without a spindle", "G86 X5 R2 Z-6 P1 F100", {
+    because: "3.5.16.7: the spindle must turn; that is the guard's to find",
+  }),
+  blocks("G88, twice, G98", "M3 S100\nG98 G88 X5 R2 Z-6 P1 F100\nX6"),
+  blocks("G88 without a spindle", "G88 X5 R2 Z-6 P1 F100", {
+    because: "3.5.16.9: the spindle must turn; that is the guard's to find",
+  }),
+  blocks("G89, G98", "G98 G89 X5 R2 Z-6 P1 F100\nX6"),
+  blocks("repeats in place, incremental", "G91 G98 G81 X0 Y0 R-18 Z-3 L2 F100\nG90"),
+  blocks("block delete, switch off", "/G81 X1 R2 Z-3 F100\n/X2\nG80"),
   blocks("repeats in place", "G81 X1 Y1 R2 Z-3 L3 F100\nX2"),
   blocks("repeats, incremental", "G91 G99 G81 X5 Y1 R-18 Z-3 L4 F100\nG90 G80"),
   blocks("repeats, incremental, G98", "G91 G98 G81 X5 R-18 Z-3 L3 F100\nY5 L2\nG90 G80"),

@@ -38,6 +38,8 @@ export const machinePrograms = [
   }),
   blocks("tool below zero", "T-1", { refused: "read/number" }),
   blocks("tool with a fraction", "T1.5", { refused: "read/number" }),
+  blocks("speed twice", "S100 S200 M3", { refused: "read/repeated-word" }),
+  blocks("coolant twice", "M7 M7", { refused: "read/modal-conflict" }),
   blocks("tool that the table has not", "T77 M6", { because: "the table of tools is the machine's" }),
   blocks("two tool words", "T1 T2", { refused: "read/repeated-word" }),
   blocks("change with no tool chosen", "M6"),
@@ -53,7 +55,7 @@ export const machinePrograms = [
   }),
   blocks("stop and optional stop in one block", "M0 M1", { refused: "read/modal-conflict" }),
   blocks("pallet", "M60", { refused: "read/unknown-code", because: "the dialect declares no pallets" }),
-  blocks("five M words", "S500 M3 M8 M48 M6 T1 M0"),
+  blocks("five M words", "S500 M3 M8 M48 M6 T1 M0", { because: "block/m-words says so" }),
   blocks("four M words", "S500 M3 M8 M48 M6 T1"),
   blocks("orientation", "M19 R90", {
     refused: "read/unknown-code",

@@ -126,6 +126,33 @@ export const modePrograms = [
     refused: "read/modal-conflict",
   }),
   blocks("tool change under compensation", "G41 D1\nG1 X5 F100\nT1 M6\nG40", { refused: "motion/comp" }),
+  blocks("compensation entered by a rapid", "G41 D1\nG0 X5\nG1 X10 F100\nG40\nG1 X12", {
+    refused: "motion/comp",
+    because: "the guard wants a line to begin it",
+  }),
+  blocks("compensation entered by an arc", "G41 D1\nG2 X10 I5 F100\nG40\nG1 X12", {
+    refused: "motion/comp",
+    because: "the guard wants a line to begin it",
+  }),
+  blocks("compensation left by an arc", "G41 D1\nG1 X10 F100\nG40\nG2 X20 I5", {
+    refused: "motion/comp",
+    because: "the guard wants a straight motion to end it",
+  }),
+  blocks("compensation and a plunge", "G41 D1\nG1 X10 F100\nZ1\nX20\nG40\nG1 X30"),
+  blocks("compensation by a radius of none", "G41 D0\nG1 X10 F100\nG40\nG1 X30"),
+  blocks("compensation by a tool that the table has not", "G41 D77\nG1 X10 F100\nG40\nG1 X30", {
+    because: "the table of tools is the machine's",
+  }),
+  blocks("length offset that the table has not", "G43 Z10 H77", {
+    because: "the table of tools is the machine's",
+  }),
+  blocks("one plane twice", "G17 G17", { refused: "read/modal-conflict" }),
+  blocks("one distance mode twice", "G90 G90 X1", { refused: "read/modal-conflict" }),
+  blocks("length offset on and off", "G43 H1 G49", { refused: "read/modal-conflict" }),
+  blocks("compensation on and off", "G40 G41 D1", { refused: "read/modal-conflict read/unused-word" }),
+  blocks("both return levels", "G98 G99", { refused: "read/modal-conflict" }),
+  blocks("words of offsets beside a line", "G1 X1 D1 H1 F100", { refused: "read/unused-word" }),
+  blocks("words of cycles beside a line", "G1 X1 P1 Q1 F100", { refused: "read/unused-word" }),
   blocks("path modes", "G61\nG61.1\nG64\nG61"),
   blocks("path mode with a tolerance", "G64 P0.01", {
     refused: "read/unused-word",
@@ -138,11 +165,11 @@ export const modePrograms = [
   }),
   blocks(
     "everything in one block",
-    "G90 G94 F200 S800 T2 M6 M3 M8 M48 G4 P1 G17 G21 G40 G43 H2 G55 G64 G99 G1 X1 Y2 Z3 M0",
+    "G90 G94 F200 S800 T2 M6 M3 M8 G4 P1 G17 G21 G40 G43 H2 G55 G64 G99 G1 X1 Y2 Z3 M0",
   ),
   blocks(
     "everything in one block, backwards",
-    "M0 Z3 Y2 X1 G1 G99 G64 G55 H2 G43 G40 G21 G17 P1 G4 M48 M8 M3 M6 T2 S800 F200 G94 G90",
+    "M0 Z3 Y2 X1 G1 G99 G64 G55 H2 G43 G40 G21 G17 P1 G4 M8 M3 M6 T2 S800 F200 G94 G90",
   ),
   blocks("feed behind its line", "G1 X1 F100 F50", { refused: "read/repeated-word" }),
   blocks("motion word behind its axes", "X1 Y1 G1 F100\nX2 G0"),

@@ -27,6 +27,12 @@ export const motionPrograms = [
   blocks("machine coordinates for one block only", "G53 G0 X100 Y100\nX1 Y1\nG53 X100\nY2"),
   blocks("machine coordinates with offset and length", "G43 H2 Z10\nG55 X1\nG53 G0 Z0\nG0 X2 Y3"),
   blocks("machine coordinates in incremental mode", "G91\nG53 G0 Z0", { refused: "read/modal-conflict" }),
+  blocks("machine coordinates under inverse time", "G93 G53 G1 Z10 F2\nG94", {
+    refused: "motion/feed",
+    because: "how long the way is from a place of the work to one of the machine stands in no program",
+  }),
+  blocks("machine coordinates and a work offset in one block", "G54 G53 G0 Z0"),
+  blocks("machine coordinates with the line of before", "G1 F100 X1\nG53 X50\nX2"),
   blocks("machine coordinates on an arc", "G53 G2 X10 Y0 I5 F100", { refused: "read/word-missing" }),
   blocks("machine coordinates without axes", "G53 G0", {
     refused: "read/word-missing",
@@ -47,6 +53,14 @@ export const motionPrograms = [
   blocks("reference return, words the other way round", "G28 G91 Z0\nG28 X0 Y0\nG90"),
   blocks("reference return over an incremental point", "G91 G28 X5 Z5\nG90"),
   blocks("reference return with a length offset", "G43 H3 Z20\nG91 G28 Z0\nG90 G49\nG0 X1 Y1"),
+  blocks("reference return without words, and a rotary axis", "G0 A10\nG28\nG0 X1 Y1 Z1"),
+  blocks("reference return of a rotary axis", "G0 A10\nG91 G28 A0\nG90\nG0 X1 Y1 Z1"),
+  blocks("reference return with a feed", "G28 Z25 F100\nG0 Z1"),
+  blocks("reference return and cancelling G92", "G92.2 G28 Z25", {
+    refused: "read/modal-conflict",
+    because: "two codes of the group 0 (Table 4)",
+  }),
+  blocks("reference return under inverse time", "G93 G28 Z25\nG94"),
   blocks("reference return and a motion word", "G0 G28 Z25", { refused: "read/modal-conflict" }),
   blocks("reference return while a line is in force", "G1 F100 X1\nG28 Z25\nG1 X2 Y2 Z2"),
   blocks("reference return and G80", "G80 G28 Z25\nG0 X1 Y1 Z1"),
@@ -79,5 +93,10 @@ export const motionPrograms = [
   blocks("dwell and machine coordinates", "G4 P1 G53 G0 Z0", { refused: "read/modal-conflict" }),
   blocks("letters of no axis", "G0 U5", { refused: "read/unknown-word" }),
   blocks("exponents", "G0 X1E2", { refused: "read/unknown-word" }),
+  blocks("probing", "G38.2 X10 F100", {
+    refused: "read/unknown-code",
+    because: "the dialect declares no probing",
+  }),
+  blocks("too long a way", "G0 X99999999999", { refused: "read/number", because: "beyond what stays exact" }),
   blocks("very long way", "G0 X99999.999 Y-99999.999"),
 ];
