@@ -93,7 +93,7 @@ function readBackOff(reader: Reader, letter: number): number | undefined {
   return undefined;
 }
 
-/** The number of a word; without the word, the one that was said before. */
+/** The number of a word; without the word, the one that was said before. One word cannot be of the cycle and of a dwell. */
 function take(
   reader: Reader,
   letter: number,
@@ -103,6 +103,11 @@ function take(
   const { block } = reader;
   const bit = 1 << letter;
   if (block.unknown & bit) return undefined;
+  if (block.mask & block.reserved & bit) {
+    const reason = "belongs to another code of its block, and the cycle wants it, too";
+    reader.report(findings.modalConflict(placeOf(block, letter), wordText(reader, letter), reason));
+    return undefined;
+  }
   if ((freeLetters(block) & bit) === 0) return before;
   block.used |= bit;
   return readNumber(reader, letter, quantity);
@@ -116,7 +121,8 @@ function needed(
   key: string,
 ): number | undefined {
   const { block } = reader;
-  if (value === undefined && (block.unknown & (1 << letter)) === 0)
+  const isSaid = (block.unknown | (block.mask & block.reserved)) & (1 << letter);
+  if (value === undefined && isSaid === 0)
     reader.report(
       findings.wordMissing(
         block.start,

@@ -1,6 +1,8 @@
 import { freeLetters } from "./block.ts";
 import { letterBit, letterNumber } from "./letters.ts";
-import { readWhole } from "./read-number.ts";
+import * as findings from "./findings-meaning.ts";
+import type { Group } from "./modal-groups.ts";
+import { readWhole, textAt } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
 
@@ -18,4 +20,16 @@ export function readCompensation(reader: Reader): void {
   state.compensated = meaning.value !== "off";
   if (state.compensated) state.cancelledAnew.delete("compensation");
   else state.cancelledAnew.add("compensation");
+}
+
+/**
+ * What puts the compensated path elsewhere while compensation is on: another plane, other units, an offset. No controller does
+ * the same with it (NISTIR 6556 3.5.13 has it as an error for work offsets, its interpreter for all of them).
+ */
+export function refuseCompensated(reader: Reader, group: Group): void {
+  const { state, slots, block } = reader;
+  if (!state.compensated) return;
+  const at = slots[group]?.at ?? 0;
+  const reason = "changes what the cutter compensation in force rests on";
+  reader.report(findings.modalConflict(block.start + at, textAt(reader, at), reason));
 }

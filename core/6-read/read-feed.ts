@@ -5,7 +5,7 @@ import * as findings from "./findings-meaning.ts";
 import { letterF } from "./letters.ts";
 import { needModes } from "./need-mode.ts";
 import type { Quantity } from "./quantities.ts";
-import { readNumber, wordText } from "./read-number.ts";
+import { readNumber, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { modeBit } from "./state.ts";
 
@@ -17,7 +17,7 @@ export function readFeed(reader: Reader): void {
   takeFeed(reader, state.units);
 }
 
-/** The F word of any block. Units of the same block hold for it, though they are executed behind it. */
+/** The F word of any block. Units of the same block hold for it where they are those in force. */
 export function readFeedOfBlock(reader: Reader): void {
   const { block, slots } = reader;
   const meaning = slots.units?.meaning;
@@ -27,7 +27,21 @@ export function readFeedOfBlock(reader: Reader): void {
   }
   if ((freeLetters(block) & (1 << letterF)) === 0) return;
   needModes(reader, modeBit.feedMode, block.at[letterF]);
+  checkUnitsOfFeed(reader, meaning.step.value);
   takeFeed(reader, meaning.step.value);
+}
+
+/**
+ * NISTIR 6556 Table 8 takes the feed before the units, whoever writes both in one block most likely means the new ones: off by
+ * 25.4 where they are others than before. Inverse time has no length in it.
+ */
+function checkUnitsOfFeed(reader: Reader, units: UnitSystem): void {
+  const { block, state, slots } = reader;
+  const areInForce = (state.modes & modeBit.units) !== 0 && state.units === units;
+  if (areInForce || state.feedMode === "inverse-time") return;
+  const code = textAt(reader, slots.units?.at ?? 0);
+  const reason = `shares its block with ${code}, and controllers differ about whether it is in the units before or behind`;
+  reader.report(findings.modalConflict(placeOf(block, letterF), wordText(reader, letterF), reason));
 }
 
 function takeFeed(reader: Reader, units: UnitSystem): void {
@@ -66,15 +80,17 @@ function isLead({ format, slots, state }: Reader): boolean {
   return kind === "tap" || kind === "tap-left";
 }
 
-/** The feed of the line, arc or first hole at hand. Under inverse time it holds for its own block only. */
+/**
+ * The feed of the line, arc or first hole at hand. Under inverse time it holds for its own block only: one that was said in a
+ * block without such a motion is no feed (NISTIR 6556 3.5.20).
+ */
 export function feedOfRow(reader: Reader): number {
-  const { state } = reader;
+  const { state, block } = reader;
+  if (state.feedMode === "inverse-time" && (block.used & (1 << letterF)) === 0) dropFeed(reader);
   if (state.feedDue) reportFeedDue(reader);
   const { feed } = state;
-  if (state.feedMode === "inverse-time") {
-    state.feed = 0;
-    state.feedDue = true;
-  } else state.feedDue = reader.format.modal.feed === "each-block";
+  if (state.feedMode === "inverse-time") dropFeed(reader);
+  else state.feedDue = reader.format.modal.feed === "each-block";
   return feed;
 }
 
@@ -89,6 +105,12 @@ function reportFeedDue(reader: Reader): void {
   else if (format.modal.feed === "each-block") reason = "of its own, which this dialect states in each";
   else if (format.modal.feed === "after-rapid") reason = "after a rapid";
   reader.report(formFindings.feedWord(block.start, reason));
+}
+
+/** No feed is in force. */
+export function dropFeed({ state }: Reader): void {
+  state.feed = 0;
+  state.feedDue = true;
 }
 
 /** The next feed block must state its feed. */

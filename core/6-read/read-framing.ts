@@ -17,6 +17,7 @@ export function readDelimiter(reader: Reader): void {
     );
   const opens = state.phase === "head" && !state.opened;
   if (opens && state.programNumber !== 0) forgetEarlyNumber(reader);
+  if (opens && state.section.commented) reportEarlyComment(reader);
   readProgramNumber(reader);
   if (opens) {
     state.opened = true;
@@ -31,6 +32,12 @@ function forgetEarlyNumber({ block, state, report }: Reader): void {
   state.programNumber = 0;
   const message = "The program number stands before the % line, where a controller does not read yet.";
   report(formFindings.framing(block.start, message, "Put it behind that line.", "file.program-number"));
+}
+
+/** A control reads nothing before that line, and NISTIR 6556 3.2.2 has it first of all but blank lines. */
+function reportEarlyComment({ block, report }: Reader): void {
+  const message = "A comment stands before the % line, which is the first of the program to a controller.";
+  report(formFindings.framing(block.start, message, "Put it behind that line.", "file.delimiter"));
 }
 
 /** The text ends, or its last delimiter stands, and no end code has been read. */

@@ -3,9 +3,11 @@ import { framing } from "./findings-form.ts";
 import { letterF, letterN } from "./letters.ts";
 import type { Group } from "./modal-groups.ts";
 import { planes } from "./planes.ts";
+import { refuseCompensated } from "./read-compensation.ts";
+import { dropFeed } from "./read-feed.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
-import { loseWork, modeBit } from "./state.ts";
+import { forgetLevel, forgetSeries, loseWork, modeBit } from "./state.ts";
 
 type ModeOf<Kind extends ModeKind> = Extract<ModeStep, { kind: Kind }>;
 type Apply = { readonly [Kind in ModeKind]: (reader: Reader, step: ModeOf<Kind>) => void };
@@ -17,6 +19,8 @@ const apply: Apply = {
     if (reader.format.unitsStated === "first-block") checkFirst(reader);
     state.modes |= modeBit.units;
     if (state.units === value) return;
+    refuseCompensated(reader, "units");
+    forgetSeries(state);
     state.units = value;
     state.length = quantities.length[value];
     state.centre = quantities.centre[value];
@@ -24,8 +28,10 @@ const apply: Apply = {
     const before = reader.format.executes === "left-to-right" && block.used & (1 << letterF);
     if ((block.mask & (1 << letterF)) === 0 || before) dropFeed(reader);
   },
-  plane({ state }, { value }) {
+  plane(reader, { value }) {
+    const { state } = reader;
     state.modes |= modeBit.plane;
+    if (state.plane.name !== value) refuseCompensated(reader, "plane");
     state.plane = planes[value];
   },
   distance({ state }, { value }) {
@@ -63,16 +69,12 @@ function checkFirst({ block, batch, rowsBefore, fragment, slots, report }: Reade
   report(framing(at, message, "Put the units into the first block.", "units.stated"));
 }
 
-function dropFeed({ state }: Reader): void {
-  state.feed = 0;
-  state.feedDue = true;
-}
-
 /** Until it is known to be off, cancelling a shift, a rotation or a scale puts work coordinates elsewhere. */
 function cancelShift({ state }: Reader, { kind }: ModeOf<"local-shift" | "rotation" | "scale">): void {
   if (state.cancelled.has(kind)) return;
   state.cancelled.add(kind);
   loseWork(state, 63);
+  forgetLevel(state);
 }
 
 /** The mode of a group, if the block states it: a step, and what it changes. */

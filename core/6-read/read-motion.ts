@@ -102,7 +102,10 @@ function dropWords(reader: Reader): void {
 export function move(reader: Reader, explicit: boolean, inFrame: number): void {
   const { block, state } = reader;
   const words = freeLetters(block) & (axisLetters | (state.motion >= motion.arcCw ? arcLetters(reader) : 0));
-  if (words === 0 && (block.unknown & axisLetters) === 0) return;
+  if (words === 0 && (block.unknown & axisLetters) === 0) {
+    if (explicit && state.motion >= motion.arcCw) reportBareArc(reader);
+    return;
+  }
   if (state.motion === motion.none) {
     reportNoMotion(reader);
     return;
@@ -119,6 +122,14 @@ export function move(reader: Reader, explicit: boolean, inFrame: number): void {
   }
   if (state.motion >= motion.arcCw) readArc(reader, state.motion === motion.arcCw);
   else readStraight(reader, axesOfLetters(words), inFrame);
+}
+
+/** An arc word without any of its words moves nothing, and is not known to be taken: NISTIR 6556 3.5.3 has it as an error. */
+function reportBareArc(reader: Reader): void {
+  const { block } = reader;
+  if (block.unclear || (block.unknown & centreLetters) !== 0) return;
+  const message = "The arc has neither an end, a centre nor a radius.";
+  reader.report(findings.badArc(block.start, message, "State the arc in the block of its motion word."));
 }
 
 function reportNoMotion(reader: Reader): void {

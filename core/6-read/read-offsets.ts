@@ -3,14 +3,16 @@ import { freeLetters, placeOf } from "./block.ts";
 import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axisLetters, letterBit, letterNumber } from "./letters.ts";
+import { refuseCompensated } from "./read-compensation.ts";
 import { readWhole, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import { pushStep } from "./rows.ts";
-import { loseMachine, loseWork } from "./state.ts";
+import { forgetLevel, loseMachine, loseWork } from "./state.ts";
 
 /** Length offset on (G43 with its number) or off. */
 export function readLengthOffset(reader: Reader): void {
   const kind = reader.slots["length-offset"]?.meaning.kind;
+  if (kind !== undefined) refuseCompensated(reader, "length-offset");
   if (kind === "length-off") setLengthOffset(reader, 0);
   if (kind !== "length-on") return;
   const number = lengthNumber(reader);
@@ -89,6 +91,7 @@ function setLengthOffset(reader: Reader, number: number): void {
   if (state.lengthOffset === number) return;
   state.lengthOffset = number;
   loseWork(state, axisBit.z);
+  forgetLevel(state);
   const moves = number === 0 ? machine.lengthOffset?.cancelMoves : machine.lengthOffset?.selectMoves;
   if (moves || machine.retract?.actsOn === "tool-tip") loseMachine(state, axisBit.z);
 }
@@ -98,9 +101,11 @@ export function readWorkOffset(reader: Reader): void {
   const { slots, state } = reader;
   const meaning = slots["work-offset"]?.meaning;
   if (meaning?.kind !== "work-offset") return;
+  refuseCompensated(reader, "work-offset");
   pushStep(reader, { kind: "work-offset", number: meaning.number });
   state.standingFrame = 0;
   if (state.workOffset === meaning.number) return;
   state.workOffset = meaning.number;
   loseWork(state, 63);
+  forgetLevel(state);
 }

@@ -1,4 +1,4 @@
-import { frame, linearAxes, rowKind } from "#base";
+import { frame, linearAxes, rotaryAxes, rowKind } from "#base";
 import { freeLetters } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
 import { axesOfLetters, axisLetters, letterOfAxis, lettersOfAxes } from "./letters.ts";
@@ -30,7 +30,9 @@ export function readReference(reader: Reader): void {
   block.used |= words;
   if (named !== 0 && (block.unknown & axisLetters) === 0) moveToPoint(reader, named);
   const returned = named | axesOfLetters(block.unknown);
-  const axes = returned === 0 ? linearAxes : returned;
+  // Without words all axes go (NISTIR 6556 3.5.8): the rotary ones, too, where the program has any.
+  const rotary = (state.workKnown | state.machineKnown) & rotaryAxes;
+  const axes = returned === 0 ? linearAxes | rotary : returned;
   pushStep(reader, { kind: "reference-return", axes });
   losePlace(state, axes);
   state.motionForgotten = true;

@@ -222,6 +222,18 @@ export function losePlace(state: State, axisMask: number): void {
   loseMachine(state, axisMask);
 }
 
+/** An offset changes while a series goes on: where the level before it lies now is not known. */
+export function forgetLevel({ cycle }: State): void {
+  cycle.initial = undefined;
+}
+
+/** Units change while a series goes on: controllers differ about what its numbers and levels are in the new ones. */
+export function forgetSeries(state: State): void {
+  const { cycle } = state;
+  cycle.retract = cycle.depth = cycle.peck = cycle.backOff = undefined;
+  forgetLevel(state);
+}
+
 /** Unknown places are 0, so that rows need not look at the mask. */
 function clearPlaces(places: Float64Array, axisMask: number): void {
   for (let axis = 0; axis < 6; axis++) if (axisMask & (1 << axis)) places[axis] = 0;

@@ -32,13 +32,17 @@ export interface Gathering {
   all(): Finding[];
 }
 
-/** The most findings that one stage keeps; more are counted. */
-const mostFindings = 100;
+/**
+ * The most findings of one rule that a stage keeps: reader and guard tell 100, and one that counts the rest. By rule, so that a
+ * matter of form in each of a thousand blocks does not keep what is wrong with one of them from being told.
+ */
+const mostOfRule = 101;
 
 /** Starts gathering. */
 export function gather(): Gathering {
   const kept = new Map<ReportingStage, Finding[]>();
   const counts = { errors: 0 };
+  const told = new Map<string, number>();
   const failed = new Set<ReportingStage>();
   const upTo = (stage: ReportingStage) => reportingStages.slice(0, reportingStages.indexOf(stage) + 1);
   return {
@@ -49,7 +53,9 @@ export function gather(): Gathering {
         counts.errors++;
         failed.add(stage);
       }
-      if (list.length < mostFindings) list.push(finding);
+      const times = (told.get(`${stage} ${finding.rule}`) ?? 0) + 1;
+      told.set(`${stage} ${finding.rule}`, times);
+      if (times <= mostOfRule) list.push(finding);
     },
     failedBy: (stage) => upTo(stage).some((one) => failed.has(one)),
     errors: () => counts.errors,

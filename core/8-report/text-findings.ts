@@ -19,12 +19,31 @@ const severities = ["error", "warning", "note"] as const satisfies readonly Seve
 const label = (text: string): string => `  ${text}`.padEnd(9);
 const indent = label("");
 
+/**
+ * The places in the list of the findings that are shown in full: where there are too many, the first of each rule, then the second of each, and so on. A
+ * program from elsewhere may have one matter of form in every block, and one rapid that goes through the clamps.
+ */
+function chosen(findings: readonly Located[]): Set<number> {
+  const times = new Map<string, number>();
+  const ranked = findings.map(({ rule }, index) => {
+    const rank = times.get(rule) ?? 0;
+    times.set(rule, rank + 1);
+    return { index, rank };
+  });
+  ranked.sort((one, other) => one.rank - other.rank);
+  return new Set(ranked.slice(0, shownInFull).map(({ index }) => index));
+}
+
 /** All findings as lines of text, the worst first, each followed by an empty line. */
 export function findingsText(findings: readonly Located[], layout: Layout): string[] {
   return severities.flatMap((severity) => {
     const these = findings.filter((finding) => finding.severity === severity);
-    const lines = these.slice(0, shownInFull).flatMap((finding) => [...findingText(finding, layout), ""]);
-    return [...lines, ...restText(these.slice(shownInFull), severity, layout)];
+    const shown = chosen(these);
+    const lines = these.flatMap((finding, index) =>
+      shown.has(index) ? [...findingText(finding, layout), ""] : [],
+    );
+    const rest = these.filter((_, index) => !shown.has(index));
+    return [...lines, ...restText(rest, severity, layout)];
   });
 }
 

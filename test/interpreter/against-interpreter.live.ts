@@ -2,6 +2,7 @@ import { beforeAll, expect, it } from "vitest";
 import { ready } from "../support/ready.ts";
 import { meaningsOf } from "./calls-to-meanings.ts";
 import { knownDifferences } from "./known-differences.ts";
+import { inParallel } from "./in-parallel.ts";
 import { interpreterSetup } from "./machine-state.ts";
 import { firstDifference, withoutStandstill, words } from "./meaning.ts";
 import type { MeantProgram } from "./programs.ts";
@@ -15,7 +16,6 @@ import { howToInstall, interpreterInstalled, runInterpreter } from "./run-interp
  */
 const count = Number(process.env["TAPEWRIGHT_INTERPRETER_JOBS"] ?? 2000);
 const recording = process.env["TAPEWRIGHT_RECORD"] === "1";
-const atOnce = 4;
 
 beforeAll(() => {
   if (!interpreterInstalled()) throw new Error(howToInstall);
@@ -76,13 +76,4 @@ async function runMeant({
   if (exitCode !== 0)
     return { output, difference: `the interpreter ends with ${exitCode ?? "no answer"}: ${stderr}` };
   return { output, difference: firstDifference(meanings, meaningsOf(calls)) };
-}
-
-/** Works on all items, a few at a time. */
-async function inParallel<Item>(items: readonly Item[], work: (item: Item) => Promise<void>): Promise<void> {
-  const waiting = items.values();
-  const worker = async (): Promise<void> => {
-    for (const item of waiting) await work(item);
-  };
-  await Promise.all(Array.from({ length: atOnce }, worker));
 }

@@ -14,8 +14,11 @@ export interface CanonicalCall {
   readonly line: number;
 }
 
-/** "   52 N20    STRAIGHT_TRAVERSE(1.0000, 2.0000)": number of the call, block number or dots, function, arguments. */
-const printed = /^\s*\d+\s+N(\d+|\.+)\s+([A-Z_0-9]+)\((.*)\)$/;
+/**
+ * "   52 N20    STRAIGHT_TRAVERSE(1.0000, 2.0000)": number of the call, block number or dots, function, arguments. Behind a
+ * number of six digits there is no blank.
+ */
+const printed = /^\s*\d+\s+N(\d*|\.+)\s*([A-Z_][A-Z_0-9]*)\((.*)\)$/;
 const quoted = /^"(.*)"$/;
 const number = /^[-+]?(\d+\.?\d*|\.\d+)$/;
 
@@ -47,7 +50,7 @@ function readCall(line: string, at: number): CanonicalCall {
     numbers: items.filter((item) => number.test(item)).map(Number),
     words: items.filter((item) => !number.test(item)),
     text: text ?? "",
-    block: block.startsWith(".") ? undefined : Number(block),
+    block: block === "" || block.startsWith(".") ? undefined : Number(block),
     line: at,
   };
 }

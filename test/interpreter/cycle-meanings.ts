@@ -12,13 +12,11 @@ export interface HoleContext {
   readonly feed: number;
   /** Z before the first hole of the series, atoms in program coordinates: the "old Z" of 3.5.16.1. */
   readonly oldZ: number;
-  /** Path mode in force. */
-  readonly path: string;
   /** Dwell of the last cycle that had one, seconds. */
   readonly lastDwell: number;
+  /** The function that starts the spindle as it turned before. */
+  readonly start: string;
 }
-
-const exactPath = "CANON_EXACT_PATH";
 
 /** What a fixed cycle does at one place, by NISTIR 6556 3.5.16 and `known-differences.ts`; apart from core on purpose. */
 export function holeMeanings(
@@ -39,11 +37,7 @@ export function holeMeanings(
   const clear = between === "initial" && oldZ > retract ? oldZ : retract;
   if (clear !== definition.level)
     throw new Error(`The cycle says that it ends at ${definition.level}; by 3.5.16 it ends at ${clear}.`);
-  inside.push(...bottom(definition, clear, context));
-  // Known difference "exact path in cycles".
-  if (context.path === exactPath) return [...made, ...inside];
-  const mode = (text: string): Meaning => meaning("SET_MOTION_CONTROL_MODE", [], text);
-  return [...made, mode(exactPath), ...inside, mode(context.path)];
+  return [...made, ...inside, ...bottom(definition, clear, context)];
 }
 
 function traverse(machine: MachineState, z: number): Meaning {
@@ -72,11 +66,28 @@ function bottom(definition: CycleDefinition, clear: number, context: HoleContext
       return tap(depth, clear, context);
     case "ream": // 3.5.16.6 and known difference "initial level last"
       return [feedTo(depth, context), feedTo(retract, context), traverse(machine, clear)];
+    case "bore-stop": // 3.5.16.7
+      return [feedTo(depth, context), rest, stop, traverse(machine, clear), meaning(context.start)];
+    case "bore-manual": // 3.5.16.9: the operator takes the tool out, to the level where the next motion expects it
+      return [
+        feedTo(depth, context),
+        rest,
+        stop,
+        meaning("PROGRAM_STOP"),
+        ...lifted(machine, clear, context),
+      ];
     case "bore-dwell": // 3.5.16.10
       return [feedTo(depth, context), rest, feedTo(clear, context)];
     default:
-      throw new Error(`No job asks for the cycle ${definition.cycle} under this dialect.`);
+      throw new Error(`The language has no cycle ${definition.cycle}.`);
   }
+}
+
+const stop = meaning("STOP_SPINDLE_TURNING");
+
+function lifted(machine: MachineState, clear: number, { start }: HoleContext): Meaning[] {
+  traverse(machine, clear);
+  return [meaning(start)];
 }
 
 /**

@@ -4,7 +4,7 @@ import type { InterpreterSetup } from "./run-interpreter.ts";
 
 /** Where the interpreter's machine is, for what has to be told in program coordinates. Lengths in atoms, angles in micro-degrees. */
 export interface MachineState {
-  readonly units: UnitSystem;
+  units: UnitSystem;
   /** X Y Z A B C of the spindle nose in machine coordinates; the interpreter begins at 0. */
   readonly place: number[];
   workOffset: number;
@@ -18,6 +18,9 @@ export interface MachineState {
 export function workOffsetInches(number: number): readonly [number, number, number] {
   return [number, -number / 2, number / 4];
 }
+
+/** The reference point in machine coordinates, inches (NISTIR 6556 Table 2: parameters 5161 to 5163). */
+const homeInches = [8, 9, 10] as const;
 
 /** Length of a tool, inches; all different. */
 export function lengthInches(number: number): number {
@@ -41,6 +44,7 @@ export const interpreterSetup: InterpreterSetup = {
         workOffsetInches(number).map((value, axis) => [5201 + 20 * number + axis, value]),
       ),
     ),
+    ...Object.fromEntries(homeInches.map((value, axis) => [5161 + axis, value])),
     // Offsets that a program before has left behind by G92 (5211 to 5216), and that they are on (5210, from memory).
     ...{ 5210: 1, 5211: 0.5, 5212: 0.25, 5213: 0.125 },
   },
@@ -65,6 +69,12 @@ export function go(machine: MachineState, batch: Batch, row: number): void {
     const value = [batch.x, batch.y, batch.z, ...(batch.abc ?? [])][axis]?.[row] ?? 0;
     machine.place[axis] = batch.frame[row] === frame.machine ? value : value + shift(machine, axis);
   }
+}
+
+/** Takes axes to the reference point. */
+export function goHome(machine: MachineState, axes: number): void {
+  for (let axis = 0; axis < 6; axis++)
+    if (axes & (1 << axis)) machine.place[axis] = (homeInches[axis as 0 | 1 | 2] ?? 0) * atomsPerInch;
 }
 
 /** Goes to a place in program coordinates, atoms. */

@@ -1,10 +1,11 @@
-import type { Batch, CycleDefinition, FeedMode, Plane, Step, UnitSystem } from "#base";
+import type { Batch, CycleDefinition, FeedMode, Plane, SpindleDirection, Step, UnitSystem } from "#base";
 import { frame, isArc, milliPerRpm, rowKind } from "#base";
 import { holeMeanings } from "./cycle-meanings.ts";
 import type { MachineState } from "./machine-state.ts";
 import {
   createMachine,
   go,
+  goHome,
   inUnits,
   lengthInches,
   printedPlace,
@@ -18,7 +19,6 @@ import { meaning } from "./meaning.ts";
 /** What is in force while steps are gone through. */
 interface Walk {
   readonly machine: MachineState;
-  readonly units: UnitSystem;
   feedMode: FeedMode;
   path: string;
   plane: Plane;
@@ -27,19 +27,30 @@ interface Walk {
   inSeries: boolean;
   oldZ: number;
   lastDwell: number;
+  /** Sense of the spindle as it was last started: some cycles stop it, and start it again. */
+  sense: SpindleDirection;
+  readonly coolant: Set<"mist" | "flood">;
+  /** Whether the exact path mode of a cycle is on, see `openCycle`. */
+  cycleOpen: boolean;
+  readonly from: "job" | "program";
 }
 
 /**
- * What our steps mean, as canonical machining functions of NISTIR 6556 4.3: our statement, made from the steps of a job and
- * never from a text. Steps for which the language has no function are faults here.
+ * What our steps mean, as canonical machining functions of NISTIR 6556 4.3: our statement, made from steps and never from a
+ * text. Steps for which the language has no function are faults here.
  *
- * @param batches the sequence of a job
- * @param units units of the program
+ * @param batches the sequence of a job, or what a program was read as
+ * @param units units of the program, or those in which it begins
+ * @param from "job": the level between holes is worked out here and checked against the definition of the cycle; "program": it is
+ * taken from the definition, since a motion word alone ends a series and is no step
  */
-export function stepMeanings(batches: Iterable<Batch>, units: UnitSystem): Meaning[] {
+export function stepMeanings(
+  batches: Iterable<Batch>,
+  units: UnitSystem,
+  from: "job" | "program" = "job",
+): Meaning[] {
   const walk: Walk = {
     machine: createMachine(units),
-    units,
     feedMode: "per-minute",
     path: "CANON_CONTINUOUS",
     plane: "xy",
@@ -47,6 +58,10 @@ export function stepMeanings(batches: Iterable<Batch>, units: UnitSystem): Meani
     inSeries: false,
     oldZ: 0,
     lastDwell: 0,
+    sense: "cw",
+    coolant: new Set(),
+    cycleOpen: false,
+    from,
   };
   const made: Meaning[] = [];
   for (const batch of batches) {
@@ -54,6 +69,7 @@ export function stepMeanings(batches: Iterable<Batch>, units: UnitSystem): Meani
       const kind = batch.kind[row];
       if (kind === rowKind.aside) made.push(...ofStep(batch.asides[batch.aside[row]], walk));
       else if (kind === rowKind.hole) made.push(...ofHole(batch, row, walk));
+      else if (isOfHole(batch, row, walk)) made.push(...openCycle(walk), ...ofMotion(batch, row, walk));
       else made.push(...ofMotion(batch, row, walk));
     }
   }
@@ -66,8 +82,8 @@ function ofMotion(batch: Batch, row: number, walk: Walk): Meaning[] {
   const before = programPlace(machine);
   go(machine, batch, row);
   if (batch.kind[row] === rowKind.rapid) return [meaning("STRAIGHT_TRAVERSE", printedPlace(machine))]; // Table 9
-  if (batch.frame[row] === frame.machine)
-    throw new Error("A feed motion in machine coordinates is not meant here.");
+  if (batch.frame[row] === frame.machine && walk.from === "job")
+    throw new Error("No job asks for a feed motion in machine coordinates.");
   const feed = batch.feed[row];
   if (isArc(batch.kind[row])) return [ofArc(batch, row, walk, before)];
   const after = programPlace(machine);
@@ -77,20 +93,39 @@ function ofMotion(batch: Batch, row: number, walk: Walk): Meaning[] {
   return [meaning("STRAIGHT_FEED", [...printedPlace(machine), rate(feed, length, walk)])]; // Table 9
 }
 
-/** Planes by row kind: name, then first, second and normal axis (Table 9: XZ has Z first). */
+/** Planes by row kind: first, second and normal axis (Table 9: XZ has Z first). */
 const planes: Readonly<Record<number, readonly [number, number, number]>> = {
   [rowKind.arcXy]: [0, 1, 2],
   [rowKind.arcZx]: [2, 0, 1],
   [rowKind.arcYz]: [1, 2, 0],
+  [rowKind.radiusXy]: [0, 1, 2],
+  [rowKind.radiusZx]: [2, 0, 1],
+  [rowKind.radiusYz]: [1, 2, 0],
 };
+
+/**
+ * The centre of an arc by its radius (3.5.3.1): left of its chord for the shorter way round counter-clockwise, and on the
+ * other side for either the other sense or a radius below 0.
+ */
+function centreOf(radius: number, turns: number, from: number[], to: number[]): [number, number] {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const chord = Math.hypot(dx, dy);
+  const away =
+    Math.sqrt(Math.max(0, radius * radius - (chord / 2) ** 2)) * Math.sign(turns) * Math.sign(radius);
+  return [(from[0] + to[0]) / 2 - (dy / chord) * away, (from[1] + to[1]) / 2 + (dx / chord) * away];
+}
 
 /** 3.5.3 and Table 9: end and centre on the plane's axes, turns with their sense, end along the normal, rotary axes. */
 function ofArc(batch: Batch, row: number, walk: Walk, before: readonly number[]): Meaning {
   const { machine } = walk;
-  if (!(batch.kind[row] in planes)) throw new Error("Arcs by radius are not meant here.");
   const [first, second, normal] = planes[batch.kind[row]];
   const after = programPlace(machine);
-  const [c1, c2, turns] = [batch.c1[row], batch.c2[row], batch.turns[row]];
+  const turns = batch.turns[row];
+  const byRadius = batch.kind[row] >= rowKind.radiusXy;
+  const ends = [before, after].map((place) => [place[first], place[second]]);
+  const [c1, c2] = byRadius
+    ? centreOf(batch.c1[row], turns, ends[0], ends[1])
+    : [batch.c1[row], batch.c2[row]];
   const from = Math.atan2(before[second] - c2, before[first] - c1);
   const to = Math.atan2(after[second] - c2, after[first] - c1);
   const full = 2 * Math.PI;
@@ -102,8 +137,8 @@ function ofArc(batch: Batch, row: number, walk: Walk, before: readonly number[])
   const length = inUnits(machine, Math.hypot(sweep * radius, after[normal] - before[normal]));
   const printed = printedPlace(machine);
   const centre = [inUnits(machine, c1), inUnits(machine, c2)];
-  const ends = [printed[first], printed[second], ...centre, turns, printed[normal], ...printed.slice(3)];
-  return meaning("ARC_FEED", [...ends, rate(batch.feed[row], length, walk)]);
+  const said = [printed[first], printed[second], ...centre, turns, printed[normal], ...printed.slice(3)];
+  return meaning("ARC_FEED", [...said, rate(batch.feed[row], length, walk)]);
 }
 
 /**
@@ -112,6 +147,29 @@ function ofArc(batch: Batch, row: number, walk: Walk, before: readonly number[])
  */
 function rate(feed: number, length: number, { feedMode, machine }: Walk): number {
   return feedMode === "inverse-time" ? Math.max(0.1, (feed / 1e6) * length) : inUnits(machine, feed);
+}
+
+/** Whether a row is of the block of the hole behind it: the way up to R (3.5.16.1), or the hole before where one block has several. */
+function isOfHole(batch: Batch, row: number, { from }: Walk): boolean {
+  let next = row + 1;
+  while (next < batch.count && batch.kind[next] === rowKind.aside) next++;
+  const isHole = next < batch.count && batch.kind[next] === rowKind.hole;
+  return from === "program" && isHole && batch.source[next] === batch.source[row];
+}
+
+const exactPath = "CANON_EXACT_PATH";
+
+/** Known difference "exact path in cycles": once a block. */
+function openCycle(walk: Walk): Meaning[] {
+  if (walk.path === exactPath || walk.cycleOpen) return [];
+  walk.cycleOpen = true;
+  return [meaning("SET_MOTION_CONTROL_MODE", [], exactPath)];
+}
+
+function closeCycle(walk: Walk): Meaning[] {
+  if (!walk.cycleOpen) return [];
+  walk.cycleOpen = false;
+  return [meaning("SET_MOTION_CONTROL_MODE", [], walk.path)];
 }
 
 function ofHole(batch: Batch, row: number, walk: Walk): Meaning[] {
@@ -124,16 +182,20 @@ function ofHole(batch: Batch, row: number, walk: Walk): Meaning[] {
   const [x, y] = [batch.x, batch.y].map((column, axis) =>
     (batch.stated[row] & (1 << axis)) === 0 ? place[axis] : column[row],
   );
-  const { oldZ, path, lastDwell } = walk;
-  return holeMeanings(cycle, x, y, {
-    machine,
-    feed: inUnits(machine, batch.feed[row]),
-    oldZ,
-    path,
-    lastDwell,
-  });
+  const { lastDwell, sense } = walk;
+  const oldZ = walk.from === "program" ? cycle.level : walk.oldZ;
+  const hole = { machine, feed: inUnits(machine, batch.feed[row]), oldZ, lastDwell, start: starts[sense] };
+  const made = [...openCycle(walk), ...holeMeanings(cycle, x, y, hole)];
+  return isOfHole(batch, row, walk) ? made : [...made, ...closeCycle(walk)];
 }
 
+/** Cycles with a dwell (3.5.16). */
+const dwelling: ReadonlySet<CycleDefinition["cycle"]> = new Set([
+  "dwell",
+  "bore-dwell",
+  "bore-stop",
+  "bore-manual",
+]);
 const pathModes = { exact: "CANON_EXACT_PATH", stop: "CANON_EXACT_STOP", blend: "CANON_CONTINUOUS" } as const;
 const planeNames = { xy: "CANON_PLANE_XY", zx: "CANON_PLANE_XZ", yz: "CANON_PLANE_YZ" } as const;
 const starts = { cw: "START_SPINDLE_CLOCKWISE", ccw: "START_SPINDLE_COUNTERCLOCKWISE" } as const;
@@ -156,11 +218,12 @@ function ofStep(step: Step, walk: Walk): Meaning[] {
     case "spindle-speed": // Table 9: revolutions a minute
       return [meaning("SET_SPINDLE_SPEED", [step.rpm / milliPerRpm])];
     case "spindle-start": // 3.6.2
+      walk.sense = step.direction;
       return [meaning(starts[step.direction])];
     case "spindle-stop": // 3.6.2
       return [meaning("STOP_SPINDLE_TURNING")];
     case "coolant":
-      return [...ofCoolant(step)];
+      return [...ofCoolant(step, walk.coolant)];
     case "select-tool": // Table 9
       walk.machine.selected = step.tool;
       return [meaning("SELECT_TOOL", [step.tool])];
@@ -169,8 +232,10 @@ function ofStep(step: Step, walk: Walk): Meaning[] {
       return [meaning("STOP_SPINDLE_TURNING"), meaning("CHANGE_TOOL", [walk.machine.selected])];
     case "cycle-definition":
       walk.cycle = step;
-      if (step.dwell > 0) walk.lastDwell = step.dwell / 1e6;
+      if (dwelling.has(step.cycle)) walk.lastDwell = step.dwell / 1e6;
       return [];
+    case "reference-return": // 3.5.8: from the point where it stands, the axes that it names
+      return [traverse(walk), traverse(walk, step.axes)];
     case "work-offset":
     case "length-offset":
       return ofOffset(step, walk);
@@ -181,10 +246,16 @@ function ofStep(step: Step, walk: Walk): Meaning[] {
   }
 }
 
+function traverse({ machine }: Walk, home = 0): Meaning {
+  goHome(machine, home);
+  return meaning("STRAIGHT_TRAVERSE", printedPlace(machine));
+}
+
 /** Words that stay in force. */
 function ofMode(step: Step, walk: Walk): Meaning[] {
   switch (step.kind) {
     case "units": // 4.3.3.3
+      walk.machine.units = step.value;
       return [meaning("USE_LENGTH_UNITS", [], step.value === "mm" ? "CANON_UNITS_MM" : "CANON_UNITS_INCHES")];
     case "plane": // Table 9: XZ is our ZX
       walk.plane = step.value;
@@ -212,21 +283,27 @@ function ofMode(step: Step, walk: Walk): Meaning[] {
 }
 
 /** 3.6.4: M7 and M8 add to each other, M9 ends both. */
-function* ofCoolant({ medium, on }: Extract<Step, { kind: "coolant" }>): Generator<Meaning> {
+function* ofCoolant(
+  { medium, on }: Extract<Step, { kind: "coolant" }>,
+  turnedOn: Walk["coolant"],
+): Generator<Meaning> {
   if (!on) {
     if (medium !== "all") throw new Error("Coolant goes off all at once.");
+    turnedOn.clear();
     yield meaning("MIST_OFF");
     yield meaning("FLOOD_OFF");
-  } else if (medium === "mist" || medium === "flood") yield meaning(media[medium]);
-  else throw new Error(`This language has no function for ${medium}.`);
+  } else if (medium === "mist" || medium === "flood") {
+    turnedOn.add(medium);
+    yield meaning(media[medium]);
+  } else throw new Error(`This language has no function for ${medium}.`);
 }
 
 /** 3.5.11, 3.5.13: origins and lengths, in program units; neither moves anything. */
 function ofOffset(
   step: Extract<Step, { kind: "work-offset" | "length-offset" }>,
-  { machine, units }: Walk,
+  { machine }: Walk,
 ): Meaning[] {
-  const perInch = units === "mm" ? 25.4 : 1;
+  const perInch = machine.units === "mm" ? 25.4 : 1;
   if (step.kind === "length-offset") {
     machine.lengthOffset = step.number;
     const length = lengthInches(step.number) * perInch;
@@ -240,9 +317,13 @@ function ofOffset(
   return changes ? [said, meaning("SET_G92_OFFSET", [0, 0, 0, 0, 0, 0])] : [said];
 }
 
-/** 3.6.1: first coordinate system, XY plane, spindle stopped, end. The rest of what it resets is so by then, or not printed. */
+/** 3.6.1: first coordinate system, XY plane, spindle and coolant off, end. The rest of what it resets is so by then, or not printed. */
 function programEnd(walk: Walk): Meaning[] {
+  const off = [...walk.coolant]
+    .sort()
+    .reverse()
+    .map((medium) => meaning(medium === "mist" ? "MIST_OFF" : "FLOOD_OFF"));
   const [origin] = ofOffset({ kind: "work-offset", number: 1 }, walk);
   const plane = walk.plane === "xy" ? [] : [meaning("SELECT_PLANE", [], planeNames.xy)];
-  return [origin, ...plane, meaning("STOP_SPINDLE_TURNING"), meaning("PROGRAM_END")];
+  return [origin, ...plane, meaning("STOP_SPINDLE_TURNING"), ...off, meaning("PROGRAM_END")];
 }

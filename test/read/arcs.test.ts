@@ -122,3 +122,10 @@ describe("what is no arc: read/arc", () => {
     expect(arc("G1 X1 I5").rules).toEqual(["read/unused-word"]);
   });
 });
+
+test("an arc word without any of its words is none (NISTIR 6556 3.5.3)", () => {
+  expect(arc("G2").rules).toEqual(["read/arc"]);
+  expect(arc("G3 F50").rules).toEqual(["read/arc"]);
+  expect(arc("G2 X[#1]").rules).not.toContain("read/arc");
+  expect(arc("G2 X10 I5\nF50").rules).toEqual([]);
+});

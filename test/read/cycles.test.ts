@@ -205,3 +205,27 @@ describe("what is no hole", () => {
     expect(readBlocks("G0 X0 Y0\nG99 G81 X1 Z-5 R2 F100").rules).toEqual([]);
   });
 });
+
+describe("what changes under a series (NISTIR 6556 3.5.16)", () => {
+  const first = "G0 X0 Y0 Z20\nG98 G81 X1 Z-3 R2 F100\n";
+
+  test("an offset: the level before it is not known any more", () => {
+    expect(readBlocks(`${first}G43 H3\nX2`).rules).toEqual(["read/position"]);
+    expect(readBlocks(`G54\n${first}G55\nX2 Y0`).rules).toEqual(["read/position"]);
+    expect(readBlocks(`${first}G43 H3\nG99 X2`).rules).toEqual([]);
+  });
+
+  test("units: its numbers are to be said anew", () => {
+    expect(readBlocks(`${first}G20\nF5\nG99 X2`).rules).toContain("read/word-missing");
+    expect(readBlocks(`${first}G20\nF5\nG99 X2 Z-0.5 R0.1`).rules).toEqual([]);
+    expect(readBlocks(`${first}G20\nF5\nX2 Z-0.5 R0.1`).rules).toEqual(["read/position"]);
+    expect(readBlocks(`${first}G21\nX2`).rules).toEqual([]);
+  });
+
+  test("a dwell beside it takes the word that the cycle has, too", () => {
+    expect(readBlocks(`G0 X0 Y0 Z20\nG82 X1 Z-3 R2 P2 F100\nG4 X3 P1`).rules).toEqual([
+      "read/modal-conflict",
+    ]);
+    expect(readBlocks(`${first}G4 X3 P1`).rules).toEqual([]);
+  });
+});

@@ -21,6 +21,7 @@ describe("delimiters", () => {
     ["missing at the head", `${body}%\n`],
     ["missing at the end", `%\n${body}`],
     ["with a name", `%PLATE\n${body}%\n`],
+    ["behind a comment (NISTIR 6556 3.2.2)", `(PLATE)\n%\n${body}%\n`],
   ])("%s", (_name, text) => {
     expect(readText(text, { format: percent }).rules).toEqual(["block/framing"]);
   });

@@ -155,3 +155,44 @@ test("compensation names its radius offset, or leaves it to the tool (NISTIR 655
     "compensation value=off offset=0",
   ]);
 });
+
+describe("a feed beside the units of its block (NISTIR 6556 Table 8 takes the feed first)", () => {
+  test("is that of the units in force", () => {
+    expect(readBlocks("G0 X0\nG21 G1 X1 F100")).toMatchObject({ rules: [] });
+    expect(readBlocks("G0 X0\nG21 G1 X1 F100").lines.at(-1)).toBe("line x1 f100");
+  });
+
+  test("is not known where they are others, or were not known", () => {
+    const { rules, findings } = readBlocks("G0 X0\nG1 G20 X1 F10");
+    expect(rules).toEqual(["read/modal-conflict"]);
+    expect(findings[0].message).toContain("F10 shares its block with G20");
+    expect(readText("G90 G94 G21 F100\nG1 X1\nM2\n").rules).toContain("read/modal-conflict");
+    expect(readText("G90 G94\nG21\nF100\nG1 X1\nM2\n").rules).toEqual([]);
+  });
+
+  test("has no units under inverse time", () => {
+    expect(readBlocks("G0 X0\nG93 G20 G1 X1 F2").rules).toEqual([]);
+  });
+});
+
+test("under inverse time a feed holds for the line of its own block alone (NISTIR 6556 3.5.20)", () => {
+  expect(readBlocks("G93\nG0 X0 F2\nG1 X1").lines.at(-1)).toBe("line x1");
+  expect(readBlocks("G93\nF2\nG1 X1").rules).toEqual(["block/feed-word"]);
+  expect(readBlocks("G93\nG0 X0\nG1 X1 F2").rules).toEqual([]);
+});
+
+describe("what moves the contour away under compensation (NISTIR 6556 3.5.13)", () => {
+  test.each(["G55", "G43 H1", "G49", "G18", "G20"])("%s", (word) => {
+    const { rules, findings } = readBlocks(`G41\nG1 X0 Y0 F100\n${word}\nG40`);
+    expect(rules).toEqual(["read/modal-conflict"]);
+    expect(findings[0].message).toContain("cutter compensation");
+  });
+
+  test.each(["G17", "G21", "G90", "G64"])("%s does not, as it is in force or of another kind", (word) => {
+    expect(readBlocks(`G41\nG1 X0 Y0 F100\n${word}\nG40`).rules).toEqual([]);
+  });
+
+  test("nor does an offset in the block that ends it", () => {
+    expect(readBlocks("G41\nG1 X0 Y0 F100\nG40 G49 G55").rules).toEqual([]);
+  });
+});

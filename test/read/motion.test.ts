@@ -133,6 +133,7 @@ describe("reference return (NISTIR 6556 3.5.8)", () => {
     ["G28 Z10", ["rapid z10", "reference-return axes=4"]],
     ["G28 X1 Y2", ["rapid x1 y2", "reference-return axes=3"]],
     ["G28", ["reference-return axes=7"]],
+    ["G0 A10\nG28", ["rapid a10", "reference-return axes=15"]],
   ])("%s", (blocks, lines) => {
     const read = readBlocks(blocks);
     expect(read.rules).toEqual([]);

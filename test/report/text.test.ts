@@ -88,6 +88,15 @@ test("errors come first, and what is not shown in full is counted by rule", () =
   );
 });
 
+test("where too many are to be shown, each rule is shown before any is shown again and again", () => {
+  const many = Array.from({ length: 60 }, (_, line) => ({ ...located, rule: "block/number", line }));
+  const lines = findingsText([...many, { ...located, rule: "motion/known" }, ...many], plain);
+  const heads = lines.filter((line) => /^error {4}\S+$/.test(line));
+  expect(heads).toHaveLength(25);
+  expect(heads.at(-1)).toBe("error    motion/known");
+  expect(lines.join(" ")).toContain("96 more are not shown: block/number (96).");
+});
+
 test("a program's text says where it is, its proof, what is assumed, and the cautions", () => {
   const text = programText(
     {
