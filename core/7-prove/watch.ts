@@ -68,8 +68,8 @@ export interface Watch {
   readonly traits: Traits;
   readonly state: State;
   readonly row: Row;
-  /** Findings of each rule so far. */
-  readonly counts: Map<GuardRule, number>;
+  /** How many findings of each rule there were, and the last of them. */
+  readonly counts: Map<GuardRule, { readonly count: number; readonly last: Finding }>;
   readonly source: SourceName;
   readonly report: Report;
 }
@@ -148,11 +148,10 @@ export function loadRow(row: Row, batch: Batch, index: number): void {
 
 /** Reports a finding at the row in hand, or at an earlier place; past a limit it is only counted. */
 export function tell(watch: Watch, draft: Draft, offset: number = watch.row.offset): void {
-  const count = (watch.counts.get(draft.rule) ?? 0) + 1;
-  watch.counts.set(draft.rule, count);
-  if (count > mostFindings) return;
   const finding: Finding = { ...draft, place: { source: watch.source, offset } };
-  watch.report(finding);
+  const count = (watch.counts.get(draft.rule)?.count ?? 0) + 1;
+  watch.counts.set(draft.rule, { count, last: finding });
+  if (count <= mostFindings) watch.report(finding);
 }
 
 /** Reports a note or warning the first time only. */
@@ -164,14 +163,10 @@ export function tellOnce(watch: Watch, name: string, draft: Draft): void {
 
 /** Says how many findings were not listed. */
 export function tellUnlisted(watch: Watch): void {
-  for (const [rule, count] of watch.counts) {
+  for (const { count, last } of watch.counts.values()) {
     if (count <= mostFindings) continue;
-    watch.report({
-      rule,
-      severity: "error",
-      message: `${count - mostFindings} more findings of this rule are not listed.`,
-      fix: "Correct the ones listed above first.",
-    });
+    const message = `${count - mostFindings} more findings of this rule are not listed; this is where the last stands.`;
+    watch.report({ ...last, message, fix: "Correct the ones listed above first." });
   }
 }
 

@@ -54,7 +54,7 @@ describe("the tolerance of a blended path", () => {
       "a cycle that wants the same word",
       "G0 X0 Y0 Z9\nG64 G82 X1 Z-1 R1 P0.5 F100",
       withWord,
-      ["read/word-missing"],
+      ["read/modal-conflict"],
     ],
   ])("is a finding with %s", (_title, blocks, reading, rules) => {
     expect(steps(blocks, reading).rules).toEqual(rules);
