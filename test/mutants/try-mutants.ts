@@ -9,7 +9,7 @@ import type { Form, HarmlessClass } from "./mutate.ts";
 import { mutants } from "./mutate.ts";
 
 /** How many mutants all goldens shall give at least; more are tried with TAPEWRIGHT_MUTANTS=80000 or any other number. */
-const wanted = Number(process.env["TAPEWRIGHT_MUTANTS"] ?? 12_000);
+const wanted = Number(process.env["TAPEWRIGHT_MUTANTS"] ?? 6_000);
 
 /** Blocks at the head and at the end of a program, of which four times as many mutants are tried as of the rest. */
 const edge = 75;
