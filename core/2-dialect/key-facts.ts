@@ -1,5 +1,5 @@
 import type { Chain } from "./chain.ts";
-import { dialectSchema, formsOf, partsAt } from "./schema.ts";
+import { dialectSchema, formsAt, partsAt, wordsAmong } from "./schema.ts";
 import { inline } from "./show.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt } from "./tree.ts";
@@ -40,11 +40,6 @@ export function keyBookOf({ links, merged }: Chain): KeyBook {
 }
 
 function othersOf(key: string, node: TreeNode | undefined): string[] {
-  const forms = partsAt(dialectSchema, key.split(".")).flatMap((part) => formsOf(dialectSchema, part));
-  const values = forms.flatMap((form) => [
-    ...(form.enum ?? []),
-    ...(form.const === undefined ? [] : [form.const]),
-  ]);
   const own = node?.kind === "scalar" ? String(node.value) : undefined;
-  return [...new Set(values)].filter((value) => value !== own);
+  return wordsAmong(formsAt(dialectSchema, key.split("."))).filter((value) => value !== own);
 }

@@ -1,4 +1,4 @@
-import { dialectSchema, formsOf, inWords, partsAt } from "./schema.ts";
+import { dialectSchema, formsAt, inWords, wordsAmong } from "./schema.ts";
 import { standardCodes } from "./standard-codes.ts";
 
 /** What a finding offers for a key: a value that the standards give, or `?` with what is to be found out. */
@@ -38,10 +38,10 @@ export function offerOf(path: string): Offer {
 
 /** What takes the place of the question mark. */
 function choicesOf(path: string): string {
-  const forms = partsAt(dialectSchema, path.split(".")).flatMap((part) => formsOf(dialectSchema, part));
-  const words = forms.flatMap((form) => form.enum ?? (form.const === undefined ? [] : [form.const]));
+  const forms = formsAt(dialectSchema, path.split("."));
+  const words = wordsAmong(forms);
   const others = forms.filter((form) => form.enum === undefined && form.const === undefined);
-  if (others.length === 0 && words.length > 0) return inWords([...new Set(words)], "or");
+  if (others.length === 0 && words.length > 0) return inWords(words, "or");
   const patterns = others.map(({ pattern }) => pattern ?? "");
   const orNone = words.includes("none") || patterns.some((pattern) => pattern.includes("none|"));
   const none = orNone ? ", or none" : "";

@@ -41,6 +41,16 @@ export function partsAt(root: SchemaPart, steps: readonly string[]): readonly Sc
   );
 }
 
+/** The forms that a value at a path may have; see `partsAt`. */
+export function formsAt(root: SchemaPart, steps: readonly string[]): readonly SchemaPart[] {
+  return partsAt(root, steps).flatMap((part) => formsOf(root, part));
+}
+
+/** The words among forms, each once: those of which one is chosen. */
+export function wordsAmong(forms: readonly SchemaPart[]): string[] {
+  return [...new Set(forms.flatMap((form) => form.enum ?? (form.const === undefined ? [] : [form.const])))];
+}
+
 function below(form: SchemaPart, step: string): readonly SchemaPart[] {
   const named =
     form.properties !== undefined && Object.hasOwn(form.properties, step) ? form.properties[step] : undefined;

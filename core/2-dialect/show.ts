@@ -1,6 +1,6 @@
 import { stringify } from "yaml";
 import type { Chain } from "./chain.ts";
-import { dialectSchema, formsOf, partsAt } from "./schema.ts";
+import { dialectSchema, formsAt } from "./schema.ts";
 import type { MappingNode, TreeNode } from "./tree.ts";
 
 /** Column at which the origins stand. */
@@ -29,8 +29,7 @@ function inOrder({ entries }: MappingNode, steps: readonly string[]): (readonly 
 
 /** Ranks the keys of the mapping at a path by the order of the schema; keys that it leaves to the file come last. */
 export function rankOf(steps: readonly string[]): (key: string) => number {
-  const forms = partsAt(dialectSchema, steps).flatMap((part) => formsOf(dialectSchema, part));
-  const known = forms.flatMap(({ properties = {} }) => Object.keys(properties));
+  const known = formsAt(dialectSchema, steps).flatMap(({ properties = {} }) => Object.keys(properties));
   return (key) => (known.includes(key) ? known.indexOf(key) : known.length);
 }
 

@@ -3,7 +3,7 @@ import type { SchemaError } from "./dialect-validator.generated.ts";
 import { validateDialect } from "./dialect-validator.generated.ts";
 import { didYouMean } from "./did-you-mean.ts";
 import type { SchemaPart } from "./schema.ts";
-import { dialectSchema, formsOf, partsAt, valuesInWords } from "./schema.ts";
+import { dialectSchema, formsAt, partsAt, valuesInWords, wordsAmong } from "./schema.ts";
 import type { TreeNode } from "./tree.ts";
 import { nodeAt, plainData } from "./tree.ts";
 
@@ -84,9 +84,7 @@ function unknownKey(validating: Validating, { instancePath, params }: SchemaErro
   const { schema } = validating;
   const steps = stepsOf(instancePath);
   const name = String(params["additionalProperty"]);
-  const known = partsAt(schema, steps)
-    .flatMap((part) => formsOf(schema, part))
-    .flatMap((form) => Object.keys(form.properties ?? {}));
+  const known = formsAt(schema, steps).flatMap((form) => Object.keys(form.properties ?? {}));
   const owner = steps.length === 0 ? "The file" : `\`${pathOf(validating, steps)}\``;
   const message = `${owner} has no key \`${name}\`.${didYouMean(name, known)}`;
   const fix = known.length === 0 ? {} : { fix: `Its keys are ${[...new Set(known)].join(", ")}.` };
@@ -107,11 +105,9 @@ function wrongValue(validating: Validating, instancePath: string): Finding {
   const allowed = [...new Set(partsAt(schema, steps).map((part) => valuesInWords(schema, part)))].join(
     ", or ",
   );
-  const forms = partsAt(schema, steps).flatMap((part) => formsOf(schema, part));
-  const words = forms.flatMap(({ enum: list = [], const: one }) => (one === undefined ? list : [one]));
   const given =
     node?.kind === "scalar" ? `\`${node.source}\`` : node?.kind === "list" ? "a list" : "a mapping";
-  const hint = node?.kind === "scalar" ? didYouMean(node.source, words) : "";
+  const hint = node?.kind === "scalar" ? didYouMean(node.source, wordsAmong(formsAt(schema, steps))) : "";
   const name = path === "" ? "The file" : `\`${path}\``;
   return finding(validating, path, `${name} is ${given}; it can be ${allowed}.${hint}`);
 }
