@@ -66,33 +66,33 @@ export async function compareDialects(
   return first === undefined || second === undefined ? undefined : differencesOf(first, second);
 }
 
+/** A dialect, and what can be asked about the files that it was read from. */
+export interface StudiedDialect {
+  readonly dialect: Dialect;
+  /** What it inherits of the values that hurt when they are wrong for the machine. */
+  readonly inherited: () => Inherited[];
+  /** Its keys with their values, places and other values. */
+  readonly keys: KeyBook;
+}
+
 /**
- * Checks a dialect: errors as `resolveDialect` reports them, and notes on what it leaves undeclared, what it cannot say,
- * which jobs are refused for it, and which of its lines change nothing.
+ * Resolves a dialect as `resolveDialect` does, and keeps what can be asked about its files.
+ *
+ * @param notes also notes what it leaves undeclared, what it cannot say, which jobs are refused for it, and which of its
+ * lines change nothing
  */
-export async function checkDialect(
+export async function studyDialect(
   dialect: string,
   loader: DialectLoader,
   report: Report,
-): Promise<Dialect | undefined> {
-  const { resolveFiles, reportNotes } = await import("./resolve.ts");
+  notes = false,
+): Promise<StudiedDialect | undefined> {
+  const { inheritedOf, keyBookOf, reportNotes, resolveFiles } = await import("./resolve.ts");
   const found = await resolveFiles(dialect, loader, report);
-  if (found !== undefined) reportNotes(found.chain, report);
-  return found?.dialect;
-}
-
-/** What a dialect inherits of the values that hurt when they are wrong for the machine; none where a file cannot be read. */
-export async function inheritedValues(dialect: string, loader: DialectLoader): Promise<Inherited[]> {
-  const { inheritedOf, loadChain } = await import("./resolve.ts");
-  const chain = loadChain(dialect, loader, () => undefined);
-  return chain === undefined ? [] : inheritedOf(chain);
-}
-
-/** The keys of a dialect with their values, places and other values; undefined where a file cannot be read. */
-export async function keyBook(dialect: string, loader: DialectLoader): Promise<KeyBook | undefined> {
-  const { keyBookOf, loadChain } = await import("./resolve.ts");
-  const chain = loadChain(dialect, loader, () => undefined);
-  return chain === undefined ? undefined : keyBookOf(chain);
+  if (found === undefined) return undefined;
+  const { chain } = found;
+  if (notes) reportNotes(chain, report);
+  return { dialect: found.dialect, inherited: () => inheritedOf(chain), keys: keyBookOf(chain) };
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

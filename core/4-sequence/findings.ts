@@ -67,7 +67,8 @@ const examples: Readonly<Record<string, string>> = {
 
 const inJob = (offset: number): Place => ({ source: "job", offset });
 
-function example(key: string): string {
+/** How a key might be stated in a dialect file: `path: { exact: G61 }`. */
+export function example(key: string): string {
   const known = examples[key];
   if (known !== undefined) return known;
   const signal = key.startsWith("machine.signals.") ? "{ input: ? }" : "...";

@@ -1,4 +1,4 @@
-import { remark } from "./findings.ts";
+import { example, remark } from "./findings.ts";
 import type { Run } from "./run.ts";
 import { put } from "./steps.ts";
 
@@ -39,7 +39,6 @@ export function showText(run: Run, text: string, severity: "warning" | "note"): 
     return;
   }
   const message = `the dialect has no messages, so the program leaves out "${text}"`;
-  const fix =
-    'tell the operator in another way before the program runs, or, if the controller shows comments, declare how a message begins: `idioms: { message: "(MSG, {{text}})" }`, in a dialect with `comments`';
+  const fix = `tell the operator in another way before the program runs, or, if the controller shows comments, declare how a message begins: \`${example("idioms.message")}\`, in a dialect with \`comments\``;
   run.report({ ...remark("lower/no-message", severity, message, run.state.source, "idioms.message"), fix });
 }

@@ -1,7 +1,7 @@
 import { atomsPerMillimetre, axisBit } from "#base";
 import type { Tool } from "#job";
 import { confirmSensedClamp } from "./drawbar.ts";
-import { remark } from "./findings.ts";
+import { example, remark } from "./findings.ts";
 import { putMessage } from "./message.ts";
 import { stopForOperator } from "./stop.ts";
 import { workRapid } from "./motion.ts";
@@ -39,8 +39,7 @@ function request(run: Run, tool: Tool): string {
 /** The program stops and shows a number at most: whoever starts it has to know what to put in. */
 function warnOfSilence(run: Run, tool: Tool): void {
   const message = `the dialect has no messages, so the program stops for a tool without showing "${request(run, tool)}"`;
-  const fix =
-    'give the operator the list of tools, or state `idioms: { message: "(MSG, {{text}})" }` in the dialect if the controller takes comments';
+  const fix = `give the operator the list of tools, or state \`${example("idioms.message")}\` in the dialect if the controller takes comments`;
   const finding = remark("lower/no-message", "warning", message, run.state.source, "idioms.message");
   run.report({ ...finding, fix });
 }

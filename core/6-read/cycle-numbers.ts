@@ -136,8 +136,8 @@ function needed(
 
 /**
  * Levels as absolute Z. Incremental words, and those of a dialect with relative levels, count R from the initial level and Z
- * from R, or from the initial level, too. NISTIR 6556 3.5.16 counts incremental R from where the tool is, which is the same as long as it stands at the initial
- * level; where it does not, controllers differ.
+ * from R, or from the initial level, too. NISTIR 6556 3.5.16 counts incremental R from where the tool is, which is the same as
+ * long as it stands at the initial level; where it does not, controllers differ.
  */
 function absoluteLevels(
   reader: Reader,

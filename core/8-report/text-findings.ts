@@ -20,8 +20,9 @@ const label = (text: string): string => `  ${text}`.padEnd(9);
 const indent = label("");
 
 /**
- * The places in the list of the findings that are shown in full: where there are too many, the first of each rule, then the second of each, and so on. A
- * program from elsewhere may have one matter of form in every block, and one rapid that goes through the clamps.
+ * The places in the list of the findings that are shown in full: where there are too many, the first of each rule, then the
+ * second of each, and so on. A program from elsewhere may have one matter of form in every block, and one rapid that goes
+ * through the clamps.
  */
 function chosen(findings: readonly Located[]): Set<number> {
   const times = new Map<string, number>();

@@ -2,7 +2,7 @@ import type { Inherited } from "#dialect";
 import type { Layout, Reportable } from "#report";
 import { clean, hang, locate } from "#report";
 import type { OneDialectArguments } from "./commands/arguments.ts";
-import { createFileLoader, pathsOf } from "./dialects/loader.ts";
+import { pathsOf } from "./dialects/loader.ts";
 import type { BuiltDialect } from "./dialects/own.ts";
 import { buildDialect } from "./dialects/own.ts";
 import { reportOptionsOf, show } from "./output.ts";
@@ -15,8 +15,7 @@ export async function runCheck(args: OneDialectArguments): Promise<number> {
   const sources = createDialectSources(pathsOf(chain));
   const options = reportOptionsOf(args);
   if (built === undefined) return show(refusedResult(findings, sources), options);
-  const { inheritedValues } = await import("#dialect");
-  const inherited = await inheritedValues(args.name, createFileLoader());
+  const inherited = built.inherited();
   const result: Reportable = {
     verdict: "read",
     findings: locate(findings, sources, built.dialect),

@@ -1,23 +1,21 @@
 import type { Finding } from "#base";
 import { nearest } from "#base";
 import type { Dialect } from "#dialect";
-import { keyBook } from "#dialect";
 import { loadEmitter } from "#emit";
 import type { Reportable, SourceText, WhyAnswer } from "#report";
 import { locate, placesOf, whyText } from "#report";
 import type { Question, WhyInput } from "../why.ts";
 import { why } from "../why.ts";
 import type { WhyArguments } from "./commands/arguments.ts";
-import { createFileLoader, pathsOf } from "./dialects/loader.ts";
+import { pathsOf } from "./dialects/loader.ts";
 import { buildDialect } from "./dialects/own.ts";
-import { byteSource, refuseChanged } from "./files/input.ts";
+import { refuseChanged } from "./files/input.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
-import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources } from "./work/sources.ts";
+import { createDialectSources, inputSources } from "./work/sources.ts";
 
 /** `tapewright why`: what shaped a line of the program that `post` would write. Gives the exit code; writes no file. */
 export async function runWhy(args: WhyArguments): Promise<number> {
@@ -27,8 +25,7 @@ export async function runWhy(args: WhyArguments): Promise<number> {
   const sources = createDialectSources(pathsOf(chain));
   const reporting = reportOptionsOf(args);
   if (built === undefined) return show(refusedResult(findings, sources), reporting);
-  const { dialect, emitterSource } = built;
-  const keys = (await keyBook(args.dialect, createFileLoader()))!;
+  const { dialect, emitterSource, keys } = built;
   try {
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return show(job, reporting);
@@ -38,7 +35,7 @@ export async function runWhy(args: WhyArguments): Promise<number> {
     if (unknown !== undefined) return show(refusedResult([unknown]), reporting);
     const { outcome, answer } = why(input);
     refuseChanged(job.input);
-    const { jobText, all } = sourcesOf(job, sources);
+    const all = inputSources({ job: job.input, setup: job.setup?.input }, sources);
     if (answer === undefined) {
       const located = locate([...findings, ...outcome.findings], all, dialect);
       const summary = { ...outcome.summary, dialect: dialect.name };
@@ -46,7 +43,7 @@ export async function runWhy(args: WhyArguments): Promise<number> {
     }
     const missing = refusePast(question, answer, outcome.summary.steps ?? 0);
     if (missing !== undefined) return show(refusedResult([missing]), reporting);
-    return showAnswer(answer, dialect, jobText, args);
+    return showAnswer(answer, dialect, all("job", undefined)!, args);
   } catch (error) {
     if (!isCarried(error)) throw error;
     return show(refusedResult([error.finding]), reporting);
@@ -98,15 +95,6 @@ function refusePast(question: Question, { lines, blocks }: WhyAnswer, steps: num
       ? `There is no line ${question.lines.join(", ")}: the program has ${lines} lines.`
       : `There is no step ${question.step}: the program has ${steps} steps.`;
   return { rule: "job/usage", severity: "error", message, fix: "Ask about one that it has." };
-}
-
-/** The job's text, and where findings point into: the job, the set-up and the files of the dialect. */
-function sourcesOf({ input, setup }: PlannedJob, dialect: ReturnType<typeof createDialectSources>) {
-  const jobText: SourceText = { file: input.file, bytes: byteSource(input) };
-  const setupText = setup && { file: setup.input.file, bytes: byteSource(setup.input) };
-  const all: typeof dialect = (source, file) =>
-    source === "job" ? jobText : source === "setup" ? setupText : dialect(source, file);
-  return { jobText, all };
 }
 
 function showAnswer(answer: WhyAnswer, { name }: Dialect, job: SourceText, args: WhyArguments): number {

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { inheritedValues } from "#dialect";
+import { studyDialect } from "#dialect";
+import type { DialectLoader, Inherited } from "#dialect";
 import { dialectLoader, quarryRouter } from "../support/dialects.ts";
 import { resolveText } from "./findings.ts";
 
@@ -11,6 +12,10 @@ const leaf = [
   "machine: { swap: operator, travel: { x: [0, 500] }, spindle: { max-rpm: 12000 } }",
   "confirm: { stopped: { dwell: 30 s } }",
 ].join("\n");
+
+async function inheritedValues(name: string, loader: DialectLoader): Promise<Inherited[]> {
+  return (await studyDialect(name, loader, () => undefined))!.inherited();
+}
 
 test("what a leaf has from the files that it extends, with the line that states it; not what it states itself", async () => {
   const found = await inheritedValues("own.yaml", dialectLoader({ "own.yaml": leaf }));

@@ -3,7 +3,7 @@ import { basename } from "node:path";
 import { parse } from "yaml";
 import { describe, expect, test } from "vitest";
 import type { Finding } from "#base";
-import { checkDialect, resolveDialect, showDialect } from "#dialect";
+import { resolveDialect, showDialect, studyDialect } from "#dialect";
 import { dialectLoader, quarryRouter } from "../support/dialects.ts";
 import { lineOf } from "./findings.ts";
 
@@ -85,7 +85,12 @@ describe("show", () => {
 describe("check", () => {
   async function notes(text: string): Promise<{ findings: Finding[]; lines: string[] }> {
     const findings: Finding[] = [];
-    await checkDialect("own.yaml", dialectLoader({ "own.yaml": text }), (finding) => findings.push(finding));
+    await studyDialect(
+      "own.yaml",
+      dialectLoader({ "own.yaml": text }),
+      (finding) => findings.push(finding),
+      true,
+    );
     const lines = findings.map(({ severity, rule, key, place }) => {
       const line = place?.file === "own.yaml" ? `:${lineOf(text, place.offset)}` : "";
       return `${severity} ${rule} ${key}${line}`;
@@ -117,7 +122,12 @@ describe("check", () => {
   test("a rack needs its confirmations", async () => {
     const findings: Finding[] = [];
     const text = leaf.replace(/ {2}clamped: \{ wait.*\n/, "");
-    await checkDialect("own.yaml", dialectLoader({ "own.yaml": text }), (finding) => findings.push(finding));
+    await studyDialect(
+      "own.yaml",
+      dialectLoader({ "own.yaml": text }),
+      (finding) => findings.push(finding),
+      true,
+    );
     expect(findings.map(({ rule, key }) => `${rule} ${key}`)).toContain("dialect/undeclared confirm.clamped");
   });
 

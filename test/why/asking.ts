@@ -3,7 +3,7 @@ import { why } from "../../core/why.ts";
 import { createSha256, memorySource } from "../../core/index.ts";
 import type { Finding } from "#base";
 import type { DialectLoader } from "#dialect";
-import { keyBook, resolveDialect } from "#dialect";
+import { studyDialect } from "#dialect";
 import { generateEmitter, loadEmitter } from "#emit";
 import type { WhyOutcome } from "../../core/why.ts";
 
@@ -13,9 +13,9 @@ export async function askable(
   loader: DialectLoader,
   findings: Finding[] = [],
 ): Promise<Pick<WhyInput, "dialect" | "emitter" | "keys"> | undefined> {
-  const dialect = await resolveDialect(name, loader, (finding) => findings.push(finding));
-  if (dialect === undefined) return undefined;
-  const keys = (await keyBook(name, loader))!;
+  const studied = await studyDialect(name, loader, (finding) => findings.push(finding));
+  if (studied === undefined) return undefined;
+  const { dialect, keys } = studied;
   return { dialect, keys, emitter: await loadEmitter(generateEmitter(dialect.format, { traced: true })) };
 }
 

@@ -1,4 +1,4 @@
-import type { Options } from "yargs";
+import type { Argv, Options } from "yargs";
 
 /** Options of every command. */
 export const reportOptions = {
@@ -40,6 +40,16 @@ export const moduleOptions = {
   traced: { type: "boolean", describe: "an emitter that reports which keys shaped each word" },
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
 } as const satisfies Record<string, Options>;
+
+/** The file that a command is about. */
+export function fileArgument<Name extends string>(yargs: Argv, name: Name, describe: string) {
+  return (
+    yargs
+      .positional(name, { type: "string", demandOption: true, describe: `${describe}; - is standard input` })
+      // Otherwise "-" would be taken for an option without a name.
+      .nargs(name, 1)
+  );
+}
 
 /** The option for a dialect to compare with. */
 export const diffOption = {

@@ -1,6 +1,13 @@
 import type { Argv, CommandModule } from "yargs";
 import type { PostArguments } from "./arguments.ts";
-import { dialectOptions, examples, outputOption, programOptions, reportOptions } from "./options.ts";
+import {
+  dialectOptions,
+  examples,
+  fileArgument,
+  outputOption,
+  programOptions,
+  reportOptions,
+} from "./options.ts";
 
 const footer = `Nothing is written unless it was read back and proved equal to the job.
 
@@ -20,14 +27,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
     command: "post <input>",
     describe: "make the program of a job, and prove it",
     builder: (yargs: Argv) =>
-      yargs
-        .positional("input", {
-          type: "string",
-          demandOption: true,
-          describe: "a job, .json; - is standard input",
-        })
-        // Otherwise "-" would be taken for an option without a name.
-        .nargs("input", 1)
+      fileArgument(yargs, "input", "a job, .json")
         .options(dialectOptions)
         .options(outputOption)
         .options(programOptions)

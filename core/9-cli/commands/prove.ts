@@ -1,6 +1,13 @@
 import type { Argv, CommandModule } from "yargs";
 import type { ProveArguments } from "./arguments.ts";
-import { againstOption, dialectOptions, examples, programOptions, reportOptions } from "./options.ts";
+import {
+  againstOption,
+  dialectOptions,
+  examples,
+  fileArgument,
+  programOptions,
+  reportOptions,
+} from "./options.ts";
 
 const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as for post.
 
@@ -15,14 +22,7 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
     command: "prove <program>",
     describe: "read any program, check it, and compare it with a job",
     builder: (yargs: Argv) =>
-      yargs
-        .positional("program", {
-          type: "string",
-          demandOption: true,
-          describe: "a program; - is standard input",
-        })
-        // Otherwise "-" would be taken for an option without a name.
-        .nargs("program", 1)
+      fileArgument(yargs, "program", "a program")
         .options(dialectOptions)
         .options(againstOption)
         .options(programOptions)

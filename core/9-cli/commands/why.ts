@@ -1,6 +1,13 @@
 import type { Argv, CommandModule } from "yargs";
 import type { WhyArguments } from "./arguments.ts";
-import { dialectOptions, examples, programOptions, questionOptions, reportOptions } from "./options.ts";
+import {
+  dialectOptions,
+  examples,
+  fileArgument,
+  programOptions,
+  questionOptions,
+  reportOptions,
+} from "./options.ts";
 
 const footer = `Makes the program once more and writes nothing. State the same --only, --from,
 --spindle-holds and --setup as for post, and one of --line, --step and --key.
@@ -17,14 +24,7 @@ export function whyCommand(end: (code: number) => void): CommandModule<object, W
     command: "why <input>",
     describe: "why a line of a job's program is as it is",
     builder: (yargs: Argv) =>
-      yargs
-        .positional("input", {
-          type: "string",
-          demandOption: true,
-          describe: "a job, .json; - is standard input",
-        })
-        // Otherwise "-" would be taken for an option without a name.
-        .nargs("input", 1)
+      fileArgument(yargs, "input", "a job, .json")
         .options(dialectOptions)
         .options(questionOptions)
         .options(programOptions)

@@ -22,7 +22,8 @@ export async function loadDialect(name: string, useCache: boolean): Promise<Load
   const { buildDialect } = await import("./own.ts");
   const { findings, chain, built } = await buildDialect(name);
   if (built === undefined) return { refused: true, findings, paths: pathsOf(chain) };
-  const fresh = { ...built, findings, chain };
+  const { dialect, emitterSource } = built;
+  const fresh = { dialect, emitterSource, findings, chain };
   if (useCache) writeCached(name, fresh);
   return asLoaded(fresh, pathsOf);
 }

@@ -1,5 +1,5 @@
 import type { Finding } from "#base";
-import type { Dialect } from "#dialect";
+import type { Dialect, StudiedDialect } from "#dialect";
 import type { ChainFile } from "./loader.ts";
 import { createFileLoader } from "./loader.ts";
 
@@ -16,7 +16,7 @@ export interface BuildOutcome {
   /** Every file that was read, the leaf first. */
   readonly chain: readonly ChainFile[];
   /** Undefined after an error finding. */
-  readonly built: BuiltDialect | undefined;
+  readonly built: (BuiltDialect & StudiedDialect) | undefined;
 }
 
 /**
@@ -28,19 +28,15 @@ export interface BuildOutcome {
  * @param traced an emitter that reports which keys shaped each word
  */
 export async function buildDialect(name: string, thorough = false, traced = false): Promise<BuildOutcome> {
-  const [{ checkDialect, resolveDialect }, { generateEmitter }] = await Promise.all([
-    import("#dialect"),
-    import("#emit"),
-  ]);
+  const [{ studyDialect }, { generateEmitter }] = await Promise.all([import("#dialect"), import("#emit")]);
   const loader = createFileLoader();
   const said: Finding[] = [];
-  const resolve = thorough ? checkDialect : resolveDialect;
-  const dialect = await resolve(name, loader, (finding) => said.push(finding));
+  const studied = await studyDialect(name, loader, (finding) => said.push(finding), thorough);
   const findings = [...loader.findings, ...withoutEcho(said, loader.findings)];
-  const failed = dialect === undefined || findings.some(({ severity }) => severity === "error");
+  const failed = studied === undefined || findings.some(({ severity }) => severity === "error");
   if (failed) return { findings, chain: loader.chain, built: undefined };
-  const emitterSource = generateEmitter(dialect.format, { traced });
-  return { findings, chain: loader.chain, built: { dialect, emitterSource } };
+  const emitterSource = generateEmitter(studied.dialect.format, { traced });
+  return { findings, chain: loader.chain, built: { ...studied, emitterSource } };
 }
 
 /** A file that cannot be read was named with the reason; stage 2 says on top that there is no such file. */

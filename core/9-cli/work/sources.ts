@@ -14,7 +14,11 @@ export function createSources(plan: Plan): Sources {
     setup: job?.setup?.input,
     program: plan.kind === "prove" ? plan.program : undefined,
   };
-  const dialect = createDialectSources(plan.dialect.paths);
+  return inputSources(inputs, createDialectSources(plan.dialect.paths));
+}
+
+/** Finds the text of a place among inputs by their source, and that of another in the files of a dialect. */
+export function inputSources(inputs: Readonly<Record<string, Input | undefined>>, dialect: Sources): Sources {
   return (source, file) => {
     const input = inputs[source];
     return input ? { file: input.file, bytes: byteSource(input) } : dialect(source, file);
