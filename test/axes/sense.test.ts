@@ -11,7 +11,7 @@ test.each([
   ["axes: { x: U }\ndwell: { word: X }", "dialect/order dwell.word"],
   ["path: { look-ahead: { on: M97 Q1 } }", "dialect/undeclared path.look-ahead.off"],
   [
-    "compensation: { corner-feed: { on: G62, off: none } }",
+    "compensation: { corner-feed: { on: G36, off: none } }",
     "dialect/undeclared compensation.corner-feed.off",
   ],
   ["motion: { machine-move-lasts: until-work-offset }\nwork-offset: none", "dialect/undeclared work-offset"],

@@ -119,7 +119,7 @@ export const plain: Format = {
       "feed-mode": { "per-minute": code("G94"), "per-revolution": null, "inverse-time": code("G93") },
       path: { exact: code("G61"), stop: code("G61.1"), blend: code("G64") },
       "look-ahead": { on: code("M97 Q1"), off: code("M97 Q0") },
-      "corner-feed": { on: code("G62"), off: code("G63") },
+      "corner-feed": { on: code("G36"), off: code("G37") },
       overrides: { on: code("M48") },
       cycle: { off: code("G80") },
       "local-shift": { off: code("G92.2") },

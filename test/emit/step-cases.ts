@@ -56,8 +56,8 @@ export const cases: { readonly [Kind in StepKind]: { readonly parts: Parts } & T
   },
   "corner-feed": {
     parts: [{ kind: "corner-feed", value: "off" }],
-    plain: ["G63"],
-    explicit: ["N10 G63"],
+    plain: ["G37"],
+    explicit: ["N10 G37"],
     least: "compensation.corner-feed.off",
   },
   overrides: {

@@ -57,7 +57,7 @@ export const codes: Codes = {
     "feed-mode": { "per-minute": code("G94"), "per-revolution": code("G95"), "inverse-time": code("G93") },
     path: { exact: code("G61"), stop: code("G61.1"), blend: code("G64") },
     "look-ahead": {},
-    "corner-feed": { on: code("G62"), off: code("G63") },
+    "corner-feed": { on: code("G36"), off: code("G37") },
     overrides: { on: code("M48"), off: code("M49") },
     cycle: { off: code("G80") },
     "local-shift": { off: code("G92.2") },

@@ -293,7 +293,7 @@ export const cases: readonly AxisCase[] = [
     axis: 78,
     title: "the feed lowered at inside corners while compensation acts, or not",
     base: "rs274ngc",
-    one: "compensation: { corner-feed: { on: G62, off: G63 } }",
+    one: "compensation: { corner-feed: { on: G36, off: G37 } }",
     other: "compensation: { corner-feed: none }",
     job: compensated,
   },
