@@ -105,11 +105,6 @@ function keyText({ key, value, file, line, others }: KeyFacts, width: number): s
   const stated = value === undefined ? `${key}, which no file states` : `${key}: ${value} (${file}:${line})`;
   return [
     ...hang("", clean(stated), room).map((text, index) => (index === 0 ? text : `  ${text}`)),
-    ...(others.length === 0 ? [] : hang("  or ", others.join(", ") + reachOf(key), room)),
+    ...(others.length === 0 ? [] : hang("  or ", others.join(", "), room)),
   ];
-}
-
-/** A word that changes what holds is there in every form of a `modal` key: the forms differ about the words that repeat it. */
-function reachOf(key: string): string {
-  return key.startsWith("modal.") ? ", for words that repeat what holds" : "";
 }
