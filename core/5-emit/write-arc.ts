@@ -124,9 +124,9 @@ function direction(context: Context): Statement[] {
 function directionWord(context: Context): Word {
   const { codes } = context.format;
   const index = choose(less(column("turns"), 0), keyOf(context, "arc.cw"), keyOf(context, "arc.ccw"));
-  const write = [...tracingIndex(context, index), set("at", call("write", "state", "at", "code"))];
+  const write = set("at", call("write", "state", "at", "code"));
   const address = (codes.arcCw ?? codes.arcCcw)?.letter ?? "G";
-  return inMotionGroup(context, address, "code", write);
+  return inMotionGroup(context, address, "code", tracingIndex(context, index), [write]);
 }
 
 /** The key by which an arc has end words that it does not state. */

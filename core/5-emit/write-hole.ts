@@ -144,11 +144,8 @@ function cycleWord(context: Context, isFirst: Value): Word {
   const { codes } = context.format;
   const code = get("state", "code");
   const address = Object.values(codes.cycles).find(hasWord)?.letter ?? "G";
-  const write = [
-    ...tracingIndex(context, get("state", "key")),
-    set("at", call("write", "state", "at", code)),
-  ];
-  return inMotionGroup(context, address, code, write, isFirst);
+  const write = set("at", call("write", "state", "at", code));
+  return inMotionGroup(context, address, code, tracingIndex(context, get("state", "key")), [write], isFirst);
 }
 
 /** The bottom: a coordinate, or from the retract level (in an incremental program always so), or from the initial level. */

@@ -109,34 +109,35 @@ export function rotaryWithoutWord(context: Context): number {
 export function motionWord(context: Context, key: string, code: Code | null | undefined): Word {
   if (!hasWord(code)) return missing("G", key);
   const text = codeWithSeparator(context, code);
-  return inMotionGroup(context, code.letter, str(text), [...tracing(context, key), writing(text)]);
+  return inMotionGroup(context, code.letter, str(text), tracing(context, key), [writing(text)]);
 }
 
 /**
  * A word of the group of motions. It is the work of the modal policy only where it repeats what is in force, which the
  * traced emitter therefore keeps under every policy.
  *
- * @param write what writes it, and reports its own keys
+ * @param reports what reports its own keys
  * @param isFirst where it stands in any case
  */
 export function inMotionGroup(
   context: Context,
   address: string,
   text: Value,
+  reports: readonly Statement[],
   write: readonly Statement[],
   isFirst: Value = false,
 ): Word {
   const motion = get("state", "motion");
   const keep = set(motion, text);
   if (context.format.modal.motion === "modal") {
-    const statements = [...write, keep];
+    const statements = [...reports, ...write, keep];
     if (isFirst === true) return { address, statements };
     const changes = differs(motion, text);
     return given(isFirst === false ? changes : or(isFirst, changes), { address, statements });
   }
   const isRepeat = isFirst === false ? same(motion, text) : and(not(isFirst), same(motion, text));
   const traced = isFirst === true ? [] : tracingWhere(context, isRepeat, "modal.motion");
-  return { address, statements: [...traced, ...write, ...(context.traced ? [keep] : [])] };
+  return { address, statements: [...reports, ...traced, ...write, ...(context.traced ? [keep] : [])] };
 }
 
 /** What an incremental row needs before its words; nothing where no program is incremental. */

@@ -320,9 +320,9 @@ function writeRapid(state, batch, row) {
         state.trace(state.base + at, 2 /* length-offset.on */);
         at = write(state, at, "G43 ");
     }
+    state.trace(state.base + at, 0 /* motion.rapid */);
     if (state.motion === "G00 ")
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, 0 /* motion.rapid */);
     at = write(state, at, "G00 ");
     state.motion = "G00 ";
     if (axes & 1)
@@ -353,9 +353,9 @@ function writeLine(state, batch, row) {
     const axes = batch.stated[row] || batch.known[row];
     requireKnown(state, axes);
     let at = beginBlock(state);
+    state.trace(state.base + at, 4 /* motion.line */);
     if (state.motion === "G01 ")
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, 4 /* motion.line */);
     at = write(state, at, "G01 ");
     state.motion = "G01 ";
     if (axes & 1)
@@ -456,9 +456,9 @@ function writeArcXy(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     if (state.motion === code)
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     at = write(state, at, code);
     state.motion = code;
     if (axes & 1) {
@@ -508,9 +508,9 @@ function writeArcZx(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     if (state.motion === code)
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     at = write(state, at, code);
     state.motion = code;
     if (axes & 1) {
@@ -560,9 +560,9 @@ function writeArcYz(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     if (state.motion === code)
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
     at = write(state, at, code);
     state.motion = code;
     if (axes & 1) {
@@ -609,9 +609,9 @@ function writeHole(state, batch, row) {
         state.trace(state.base + at, state.returnKey);
         at = write(state, at, state.returnCode);
     }
+    state.trace(state.base + at, state.key);
     if (!first && state.motion === state.code)
         state.trace(state.base + at, 1 /* modal.motion */);
-    state.trace(state.base + at, state.key);
     at = write(state, at, state.code);
     state.motion = state.code;
     if (axes & 1)
