@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, readdirSync, truncateSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { Script } from "node:vm";
 import { expect, test } from "vitest";
@@ -62,16 +62,19 @@ test("compiled code is taken for no other source, even of the same length", () =
 });
 
 test("compiled code that is damaged or cut short is not taken", () => {
-  const file = compiled("damaged.cjs", "exports.value = () => 'whole';");
+  const file = compiled("whole.cjs", "exports.value = () => 'whole';");
   const bytes = readFileSync(file + kept);
-  for (let index = 0; index < bytes.length; index++) {
+  // Under a name of its own each time: the engine remembers what it has compiled in this process.
+  const valueWith = (name: string, code: Uint8Array): unknown => {
+    const copy = put(folder, `${name}.cjs`, readFileSync(file, "utf8"));
+    writeFileSync(copy + kept, code);
+    return valueOf(load(copy));
+  };
+  for (let index = 0; index < bytes.length; index += 3) {
     const damaged = Buffer.from(bytes);
     damaged.writeUInt8(bytes.readUInt8(index) ^ 255, index);
-    writeFileSync(file + kept, damaged);
-    expect(valueOf(load(file))).toBe("whole");
+    expect(valueWith(`damaged-${index}`, damaged)).toBe("whole");
   }
-  for (const length of [bytes.length - 8, 40, 32, 10, 0]) {
-    truncateSync(file + kept, length);
-    expect(valueOf(load(file))).toBe("whole");
-  }
+  for (const length of [bytes.length - 8, 40, 32, 10, 0])
+    expect(valueWith(`short-${length}`, bytes.subarray(0, length))).toBe("whole");
 });
