@@ -21,7 +21,6 @@ type ScriptFunction = (
 
 interface LoadedScript {
   readonly script: Script;
-  readonly source: Uint8Array;
   readonly exports: Record<string, unknown>;
 }
 
@@ -44,7 +43,7 @@ export function loadScript(scripts: Scripts, file: string): Record<string, unkno
     ...(cachedData === undefined ? {} : { cachedData }),
   });
   const exports = {};
-  scripts.set(file, { script, source, exports });
+  scripts.set(file, { script, exports });
   const own = createRequire(file);
   const path = (name: string): string => join(dirname(file), name);
   const run = script.runInThisContext() as ScriptFunction;
@@ -84,7 +83,8 @@ function readCompiled(file: string, source: Uint8Array): Buffer | undefined {
 
 /** Keeps the compiled code of all scripts that have been loaded, with that of the functions that have been called. */
 export function keepCompiled(scripts: Scripts): void {
-  for (const [file, { script, source }] of scripts) {
+  for (const [file, { script }] of scripts) {
+    const source = readFileSync(file);
     const compiled = script.createCachedData();
     const temporary = `${compiledPath(file)}.part`;
     writeFileSync(temporary, Buffer.concat([sealOf(source, compiled), compiled]));
