@@ -30,7 +30,8 @@ const measurePlainly: Plugin = {
 
 /**
  * core/9-cli/command-line.ts and what it reaches -> OUT/scripts, as classic scripts; what is reached by `import()` is a chunk
- * that is loaded when it is needed. core/9-cli/main.ts -> OUT/cli.js and worker-main.ts -> OUT/worker.js, which load them.
+ * that is loaded when it is needed. core/9-cli/main.ts -> OUT/cli.js, and the threads
+ * worker-main.ts -> OUT/worker.js and builder-main.ts -> OUT/builder.js, which load them.
  * Returns what esbuild knows of the files it read.
  */
 export async function bundleCommand(root: string, out: string): Promise<Metafile[]> {
@@ -39,7 +40,11 @@ export async function bundleCommand(root: string, out: string): Promise<Metafile
     ...command,
     // Texts in which a byte is a character are read and compiled faster.
     charset: "ascii",
-    entryPoints: { "command-line": "core/9-cli/command-line.ts", worker: "core/9-cli/work/worker.ts" },
+    entryPoints: {
+      "command-line": "core/9-cli/command-line.ts",
+      worker: "core/9-cli/work/worker.ts",
+      own: "core/9-cli/dialects/own.ts",
+    },
     outdir: join(out, "scripts"),
     write: false,
     splitting: true,
@@ -48,7 +53,11 @@ export async function bundleCommand(root: string, out: string): Promise<Metafile
   writeScripts(outputFiles);
   const entries = await build({
     ...command,
-    entryPoints: { cli: "core/9-cli/main.ts", worker: "core/9-cli/work/worker-main.ts" },
+    entryPoints: {
+      cli: "core/9-cli/main.ts",
+      worker: "core/9-cli/work/worker-main.ts",
+      builder: "core/9-cli/dialects/builder-main.ts",
+    },
     outdir: out,
   });
   makeExecutable(join(out, "cli.js"));
