@@ -21,6 +21,8 @@ export async function buildAside(name: string): Promise<PlainOutcome> {
   if (!built) return (await import("./own.ts")).buildDialect(name);
   const worker = new Worker(pathToFileURL(join(root, "dist", "builder.js")), {
     workerData: name,
+    // Options of whoever runs this process are not meant for the thread, and some of them it refuses.
+    execArgv: [],
     resourceLimits: { maxYoungGenerationSizeMb: youngMegabytes },
   });
   return new Promise((resolve, reject) => {
