@@ -5,6 +5,7 @@ import type { Inherited } from "./inherited.ts";
 import type { KeyBook } from "./key-facts.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
+import type { TreeNode } from "./tree.ts";
 
 export type * from "./dialect.ts";
 export type { KeyDifference, StatedValue } from "./difference.ts";
@@ -12,6 +13,8 @@ export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
+export type { PlainValue, TreeNode } from "./tree.ts";
+export { editorLine } from "./editor-line.ts";
 export { originOf } from "./origin.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
 
@@ -99,4 +102,13 @@ export async function studyDialect(
 export async function readSetup(file: DialectFile, report: Report): Promise<Setup | undefined> {
   const { readSetupFile } = await import("./read-setup.ts");
   return readSetupFile(file, report);
+}
+
+/**
+ * Reads a YAML file that belongs to a dialect (answers of an interview, cases) as a tree with places; undefined after a
+ * finding, rule dialect/...
+ */
+export async function readYaml({ file, bytes }: DialectFile, report: Report): Promise<TreeNode | undefined> {
+  const { parseYaml } = await import("./parse-yaml.ts");
+  return parseYaml({ file, bytes, index: 0, source: "dialect" }, report);
 }

@@ -67,3 +67,16 @@ export function plainData(node: TreeNode): unknown {
   for (const [key, child] of node.entries) data[key] = plainData(child);
   return data;
 }
+
+/** A value that some code holds, and no file, such as an answer: its place is the start of nothing. */
+export type PlainValue = string | number | readonly PlainValue[] | { readonly [key: string]: PlainValue };
+
+/** Plain data as a tree, for comparing with a file's. */
+export function treeOf(value: PlainValue): TreeNode {
+  const origin: Origin = { file: -1, line: 0, offset: 0 };
+  if (typeof value === "string" || typeof value === "number")
+    return { kind: "scalar", value, source: String(value), origin };
+  if (Array.isArray(value)) return { kind: "list", items: value.map(treeOf), origin };
+  const entries = Object.entries(value).map(([key, child]) => [key, treeOf(child)] as const);
+  return { kind: "mapping", entries: new Map(entries), origin };
+}
