@@ -43,12 +43,14 @@ export interface Drafted {
   readonly studied: StudiedDialect | undefined;
 }
 
+/** The text of a file as it is written for answers. */
+export function textOf(answers: Answers, archetype: Archetype): string {
+  const file = { name: "trial", title: "A trial", schema: "schemas/dialect.schema.json" };
+  return writeDialect(file, archetype, answeredKeys(answers, archetype));
+}
+
 export async function draft(answers: Answers, archetype: Archetype): Promise<Drafted> {
-  const text = writeDialect(
-    { name: "trial", title: "A trial", schema: "schemas/dialect.schema.json" },
-    archetype,
-    answeredKeys(answers, archetype),
-  );
+  const text = textOf(answers, archetype);
   const findings: Finding[] = [];
   const loader = dialectLoader({ [file]: text });
   const studied = await studyDialect(file, loader, (finding) => findings.push(finding), true);

@@ -52,4 +52,19 @@ where lengths come from, and the longest dwells that are common, 20 s for the st
 
 export const recipesIntroduction = `What a manual says in its words, and the line for it. Keys are explained below.`;
 
+export const questionsIntroduction = `\`tapewright dialect new NAME.dialect.yaml\` asks these questions at the terminal, shows five blocks of a small job after each answer, and
+writes the file. \`--answers FILE\` takes the answers from a YAML file instead, each by the word in the table; a question that is left out,
+or answered with \`keep\`, stays as in the dialect that the file extends. An answer that needs more says it beside its word:
+
+\`\`\`yaml
+from: rs274ngc # the dialect to start from; --from says it, too
+title: The router in the shed
+motion: each-block
+spindle: start-first
+at-speed: { answer: wait, input: 4, timeout: 10 s, block: "M94 P{{signal}} R{{level}} Q{{timeout}}" }
+stopped: { answer: dwell, time: 12 s }
+\`\`\`
+
+That the controller can be trusted to hold by itself is never taken over from the dialect that is extended: there the last two questions must be answered.`;
+
 export const keysIntroduction = `Each key with its values (and unit), what it says, and what happens at the machine where it is wrong.`;
