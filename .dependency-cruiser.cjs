@@ -103,7 +103,7 @@ module.exports = {
       comment: "Outside 9-cli the code runs in a browser, too.",
       severity: "error",
       from: { path: coreButBuild, pathNot: "^core/9-cli/" },
-      to: { path: "(^|/)node_modules/(@types/)?(yargs|cli-progress)/" },
+      to: { path: "(^|/)node_modules/(@types/)?(yargs|cli-progress|@inquirer)/" },
     },
     {
       name: "node-in-9-cli",

@@ -43,7 +43,7 @@ function sameAsInherited({ links }: Chain): Finding[] {
   walkTree(leaf.tree, (key, node) => {
     const before = nodeAt(inherited, key);
     // The ways of a confirmation exclude one another, so that each file states its own in full.
-    if (node.kind === "mapping" || before === undefined || key.startsWith("confirm.")) return;
+    if (node.kind === "mapping" || before === undefined || /^(confirm|cases)\b/.test(key)) return;
     if (inList(leaf.tree, key) || !sameValue(node, before)) return;
     const from = `${links[before.origin.file].file}:${before.origin.line}`;
     const message = `\`${key}\` is what ${from} states already.`;

@@ -76,6 +76,8 @@ export interface StudiedDialect {
   readonly inherited: () => Inherited[];
   /** Its keys with their values, places and other values. */
   readonly keys: KeyBook;
+  /** What its own file has under `cases`, and the name of that file; undefined where it has none. */
+  readonly cases: { readonly list: TreeNode; readonly file: string } | undefined;
 }
 
 /**
@@ -95,7 +97,14 @@ export async function studyDialect(
   if (found === undefined) return undefined;
   const { chain } = found;
   if (notes) reportNotes(chain, report);
-  return { dialect: found.dialect, inherited: () => inheritedOf(chain), keys: keyBookOf(chain) };
+  const [leaf] = chain.links;
+  const list = leaf.tree.entries.get("cases");
+  return {
+    dialect: found.dialect,
+    inherited: () => inheritedOf(chain),
+    keys: keyBookOf(chain),
+    cases: list && { list, file: leaf.file },
+  };
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

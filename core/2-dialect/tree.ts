@@ -29,6 +29,8 @@ export interface ScalarNode {
   readonly value: string | number | boolean | null;
   /** The characters of the value as the file has them, so that decimals keep their digits. */
   readonly source: string;
+  /** Whether it stands in quotes, of which the first is at its place. */
+  readonly quoted?: boolean;
   readonly origin: Origin;
 }
 

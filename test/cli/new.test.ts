@@ -116,7 +116,6 @@ at-speed: { answer: wait, input: 4, timeout: 10 s }
 stopped: { answer: wait, input: 4, timeout: 10 s }
 `,
 );
-put(join(folder, ".."), "elsewhere.dialect.yaml", "dialect: elsewhere\nextends: rs274ngc\n");
 
 test.each(refusals)("`%s` is refused, and nothing is left", (...refusal) => {
   const [words = "", rule = "", says = "", fix = ""] = refusal;

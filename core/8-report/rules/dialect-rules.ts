@@ -9,6 +9,7 @@ export const dialectRules = {
   "dialect/answers":
     "A file of answers has known questions, each with one of its answers and what that needs.",
   "dialect/sample": "The sample job of the interview can be posted with the file that it writes.",
+  "dialect/case": "A case gives steps in the notation of cases, and the blocks that are expected for them.",
   "dialect/changed": "The dialect file does not change while it is read.",
   "dialect/format": "What is said about numbers and blocks fits together.",
   "dialect/size": "A dialect or set-up file is no longer than such a file can sensibly be.",

@@ -63,3 +63,8 @@ export interface NewArguments extends ReportArguments {
   readonly answers?: string | undefined;
   readonly force?: boolean | undefined;
 }
+
+/** Arguments of `dialect test`. */
+export interface TestArguments extends OneDialectArguments {
+  readonly update?: boolean | undefined;
+}

@@ -56,6 +56,11 @@ export const newOptions = {
   force: { type: "boolean", describe: "replace FILE if it is there" },
 } as const satisfies Record<string, Options>;
 
+/** The option of the command that runs cases. */
+export const testOptions = {
+  update: { type: "boolean", describe: "rewrite the expected blocks with those that are written now" },
+} as const satisfies Record<string, Options>;
+
 /** The file that a command is about. */
 export function fileArgument<Name extends string>(yargs: Argv, name: Name, describe: string) {
   return (
@@ -106,6 +111,7 @@ export const optionNames: readonly string[] = [
   outputOption,
   moduleOptions,
   newOptions,
+  testOptions,
   diffOption,
   againstOption,
   questionOptions,
@@ -123,7 +129,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 
 /** Every command, and every command of `dialect`. */
 export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "build"];
+export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

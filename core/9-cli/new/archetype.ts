@@ -12,12 +12,13 @@ import { createDialectSources } from "../work/sources.ts";
 
 /** Where answers start from, or why they cannot. */
 export async function openArchetype(from: string, file: string): Promise<Archetype | Reportable> {
+  const parent = extendsOf(from, file);
   const loader = createFileLoader();
   const said: Finding[] = [];
   const studied = await studyDialect(from, loader, (finding) => said.push(finding));
   const findings = [...loader.findings, ...withoutEcho(said, loader.findings)];
   if (studied === undefined) return refusedResult(findings, createDialectSources(pathsOf(loader.chain)));
-  return { extends: extendsOf(from, file), keys: studied.keys };
+  return { extends: parent, keys: studied.keys };
 }
 
 /** What `extends` says: a shipped name, or the way from the folder of the file that is written. */

@@ -48,7 +48,7 @@ function shippedIn(root: string): ShippedDialect[] {
 
 /** Chapters of the page with the top-level keys that they take. A key in none of them fails the build. */
 const chapters = [
-  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources"] },
+  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources", "cases"] },
   { title: "Framing: the file and its marks", keys: ["file"] },
   { title: "Block syntax and comments", keys: ["blocks", "comments"] },
   { title: "Numbers", keys: ["numbers"] },
