@@ -51,8 +51,8 @@ async function test(args: TestArguments): Promise<Tested> {
     const runs = files.map((file) => runFile(file, { dialect: built.dialect, emitter }));
     const results = runs.flatMap((run) => run.results);
     const found = runs.flatMap((run) => run.findings);
-    if (found.some(({ rule }) => rule === "dialect/case"))
-      return { result: refusedResult(found, sources), results: [] };
+    const invalid = found.filter(({ rule }) => rule === "dialect/case");
+    if (invalid.length > 0) return { result: refusedResult(invalid, sources), results: [] };
     const rewritten = args.update === true ? await rewriteAll(runs) : [];
     // What was rewritten is expected from now on.
     const left = runs.flatMap((run) =>

@@ -2,7 +2,8 @@ import type { Cursor, Word } from "./cursor.ts";
 import type { Sequence } from "./sequence.ts";
 
 /** What a number of a case is for the dialect. */
-export type Gridded = "length" | "centre" | "angle" | "feed" | "speed" | "dwell" | "peck" | "cycle-dwell";
+export type Gridded =
+  "length" | "centre" | "angle" | "feed" | "lead" | "speed" | "dwell" | "peck" | "cycle-dwell";
 
 /** The least increment of a number, base units; undefined where the dialect states none. */
 function gridOf({ capabilities, units, feedMode }: Sequence, what: Gridded): number | undefined {
@@ -16,6 +17,7 @@ function gridOf({ capabilities, units, feedMode }: Sequence, what: Gridded): num
     centre: capabilities.centreGrid?.[units],
     angle: capabilities.angleGrid,
     feed: feeds[feedMode],
+    lead: capabilities.feedPerRevolutionGrid?.[units],
     speed: capabilities.speedGrid,
     dwell: capabilities.dwellGrid,
     peck: capabilities.cycles.peckGrid?.[units],

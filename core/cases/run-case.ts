@@ -93,7 +93,7 @@ function written(sequence: Sequence, { format }: Dialect, emitter: Emitter): Wri
     distance: format.distance,
     feedMode: "per-minute",
   } as const;
-  const options = whole ? { units, header: [] } : { units, header: [], fragment: true, start };
+  const options = { units, header: [], ...(whole ? {} : { start }) };
   const chunks: Uint8Array[] = [];
   try {
     for (const chunk of emitter.emitUnproved([batch], options)) chunks.push(chunk.slice());
@@ -103,11 +103,22 @@ function written(sequence: Sequence, { format }: Dialect, emitter: Emitter): Wri
     const key = /^The dialect has no word for this step \((.+?)\);/.exec(said)?.[1];
     return { refused: key === undefined ? said : "the dialect has no word for one of its steps.", key };
   }
-  const bytes = Uint8Array.from(chunks.flatMap((chunk) => [...chunk]));
-  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  const blocks = text.split(format.lineEnd).map((block) => block.replaceAll("\t", " "));
-  while (blocks.at(-1) === "") blocks.pop();
-  return { bytes, blocks };
+  const text = new TextDecoder().decode(Uint8Array.from(chunks.flatMap((chunk) => [...chunk])));
+  const lines = text.split(format.lineEnd);
+  while (lines.at(-1) === "") lines.pop();
+  const blocks = whole ? lines : withoutFrame(lines);
+  const bytes = whole ? text : blocks.map((block) => block + format.lineEnd).join("");
+  return {
+    bytes: new TextEncoder().encode(bytes),
+    blocks: blocks.map((block) => block.replaceAll("\t", " ")),
+  };
+}
+
+/** Blocks of the middle of a program: without blank lines at the head, and the marks at both ends. */
+function withoutFrame(lines: readonly string[]): string[] {
+  const first = lines.findIndex((line) => line !== "" && line !== "%");
+  const last = lines.at(-1) === "%" ? lines.length - 1 : lines.length;
+  return first < 0 ? [] : lines.slice(first, last);
 }
 
 /** What the text says otherwise than the steps that were given, in words. */

@@ -1,5 +1,5 @@
 import { isMap, isScalar, isSeq, parseDocument, stringify } from "yaml";
-import type { ParsedNode, Scalar, YAMLSeq } from "yaml";
+import type { ParsedNode, YAMLSeq } from "yaml";
 
 /** New blocks for a case, by its place in the list. */
 export interface NewBlocks {
@@ -41,7 +41,7 @@ function editsOf(text: string, list: YAMLSeq<ParsedNode>, blocks: readonly strin
     const old = isScalar(item) ? String(item.value) : "";
     if (old === blocks[index]) return [];
     const [from, to] = item.range;
-    return [{ from, to, text: quotedLike(item as Scalar, blocks[index], list.flow === true) }];
+    return [{ from, to, text: quotedLike(item, blocks[index], list.flow === true) }];
   });
   if (items.length === blocks.length) return changed;
   if (list.flow === true) return [...changed, ...flowEdits(text, list, blocks, kept)];
@@ -52,7 +52,7 @@ function editsOf(text: string, list: YAMLSeq<ParsedNode>, blocks: readonly strin
 function flowEdits(text: string, list: YAMLSeq<ParsedNode>, blocks: readonly string[], kept: number): Edit[] {
   const { items } = list;
   const last = items[kept - 1];
-  const added = blocks.slice(kept).map((block) => JSON.stringify(block));
+  const added = blocks.slice(kept).map((block) => quotedLike(items.at(-1), block, true));
   const close = list.range?.[1] ?? 0;
   const bracket = text.lastIndexOf("]", close - 1);
   if (last === undefined) return [{ from: (list.range?.[0] ?? 0) + 1, to: bracket, text: added.join(", ") }];
@@ -80,7 +80,8 @@ function blockEdits(
   const lines = blocks
     .slice(kept)
     .map(
-      (block) => `\n${/^\s*$/.test(indent) ? indent : " ".repeat(indent.length)}- ${JSON.stringify(block)}`,
+      (block) =>
+        `\n${/^\s*$/.test(indent) ? indent : " ".repeat(indent.length)}- ${quotedLike(first, block, false)}`,
     );
   return [{ from, to, text: lines.join("") }];
 }
@@ -91,7 +92,8 @@ function lineEnd(text: string, from: number): number {
 }
 
 /** A block in quotes as the one before it was, or bare where that reads as the same text. */
-function quotedLike({ type }: Scalar, block: string, inFlow: boolean): string {
+function quotedLike(before: ParsedNode | undefined, block: string, inFlow: boolean): string {
+  const type = isScalar(before) ? before.type : "PLAIN";
   if (type === "QUOTE_SINGLE") return `'${block.replaceAll("'", "''")}'`;
   if (type !== "PLAIN") return JSON.stringify(block);
   const plain = stringify(block, { lineWidth: 0, version: "1.2" }).trimEnd();
