@@ -49,7 +49,7 @@ export function holes(cursor: Cursor, sequence: Sequence, first: Word): void {
   const said = takeWords(cursor, sequence);
   const feed = tapsByLead(cycle, sequence)
     ? takeLead(cursor, sequence, first)
-    : takeFeed(cursor, sequence, first);
+    : takeFeed(cursor, sequence, first, "");
   endOf(cursor, "");
   for (const name of ["depth", "retract", ...needs[cycle]])
     if (!said.numbers.has(name)) cursor.fail(first, `\`holes ${cycle}\` has no \`${name}\`.`, example);

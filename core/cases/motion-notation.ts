@@ -23,8 +23,8 @@ function straight(kind: "rapid" | "line", machine: boolean): MotionReader {
     refuseCentre(cursor, places);
     if (places.size === 0)
       cursor.fail(word, `\`${first.text}\` names no axis: x, y, z, a, b or c with a number, such as x10.`);
-    const feed = kind === "line" ? takeFeed(cursor, sequence, first) : 0;
-    endOf(cursor, kind === "line" ? "an axis, or `feed` and a number" : "an axis");
+    const feed = kind === "line" ? takeFeed(cursor, sequence, first, "an axis, or `feed` and a number") : 0;
+    endOf(cursor, "an axis");
     const motion = { kind: rowKind[kind], machine, at: axesOf(places), feed };
     if (!pushMotion(sequence, motion, cursor.index))
       cursor.fail(first, "This moves nothing: the tool stands there.");
@@ -60,8 +60,7 @@ const arc: MotionReader = (cursor, sequence, first) => {
   if (plane === undefined)
     return cursor.fail(word, "An arc names both words of its centre: cx cy, cz cx or cy cz.");
   const turns = took(cursor, "turns") ? nextNumber(cursor, "whole", "`turns`") : 1;
-  const feed = takeFeed(cursor, sequence, first);
-  endOf(cursor, "`turns` or `feed` and a number");
+  const feed = takeFeed(cursor, sequence, first, "`turns` or `feed` and a number");
   if (plane !== sequence.plane)
     cursor.fail(
       first,

@@ -1,6 +1,6 @@
 import { axes } from "#base";
 import type { Cursor, Word } from "./cursor.ts";
-import { nextNumber, numberOf, took } from "./cursor.ts";
+import { endOf, nextNumber, numberOf, took } from "./cursor.ts";
 import { fits } from "./grids.ts";
 import type { Sequence } from "./sequence.ts";
 
@@ -32,8 +32,13 @@ export function axesOf(places: ReadonlyMap<string, Placed>): Map<number, number>
   return new Map(named.map(([name, { value }]) => [axes.indexOf(name as (typeof axes)[number]), value]));
 }
 
-/** `feed 300`, or the feed that holds since another motion of the case. */
-export function takeFeed(cursor: Cursor, sequence: Sequence, first: Word): number {
+/**
+ * `feed 300` at the end of a step, or the feed that holds since another motion of the case.
+ *
+ * @param could what else could stand there, for who mistypes it
+ */
+export function takeFeed(cursor: Cursor, sequence: Sequence, first: Word, could: string): number {
+  if (cursor.peek()?.text !== "feed") endOf(cursor, could);
   if (took(cursor, "feed")) {
     const word = cursor.peek();
     const counted = sequence.feedMode === "inverse-time" ? "turns" : "length";
@@ -41,6 +46,7 @@ export function takeFeed(cursor: Cursor, sequence: Sequence, first: Word): numbe
     if (sequence.feed <= 0) cursor.fail(word, "A feed is above 0.");
     if (word !== undefined) fits(cursor, sequence, word, sequence.feed, "feed");
   }
+  endOf(cursor, "");
   if (sequence.feed === 0)
     cursor.fail(first, `\`${first.text}\` has no feed, and none holds.`, "Add `feed` and a number.");
   return sequence.feed;

@@ -125,7 +125,7 @@ function withoutFrame(lines: readonly string[]): string[] {
 function meaningFaults(bytes: Uint8Array, sequence: Sequence, { format, machine }: Dialect): string[] {
   const faults: string[] = [];
   const note = ({ severity, message }: Finding): void => {
-    if (severity === "error") faults.push(`read back, ${message.charAt(0).toLowerCase()}${message.slice(1)}`);
+    if (severity === "error") faults.push(`read back: ${message}`);
   };
   const { whole, units } = sequence;
   const places = [0, 0, 0, 0, 0, 0];

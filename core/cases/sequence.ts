@@ -121,7 +121,7 @@ export function pushStep(sequence: Sequence, step: Step, source: number): void {
   if (step.kind === "auxiliary" && step.action === "opaque")
     applyEffects(sequence, machine.opaqueEffects[step.code]);
   if (step.kind === "auxiliary" && step.action === "measure") forget(sequence, axisBit.z);
-  if (step.kind === "pause") forget(sequence, everyAxis);
+  if (step.kind === "pause") stop(sequence);
   if (step.kind === "reference-return") forget(sequence, step.axes);
 }
 
@@ -130,6 +130,12 @@ function applyEffects(sequence: Sequence, effects: Effects | undefined): void {
   if (effects === undefined || effects.lengthOffset === "unchanged") return;
   sequence.known[0] &= ~axisBit.z;
   sequence.lengthOffset = effects.lengthOffset === "cancelled" ? 0 : undefined;
+}
+
+/** While the program stands the operator may move the machine, and some controllers forget which offsets act. */
+function stop(sequence: Sequence): void {
+  forget(sequence, everyAxis);
+  if (sequence.machine.afterStop === "loses-modes") sequence.workOffset = sequence.lengthOffset = undefined;
 }
 
 function forget({ known }: Sequence, mask: number): void {

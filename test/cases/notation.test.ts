@@ -16,6 +16,7 @@ compensation: { corner-feed: { on: G38, off: G37 } }
 cancel: { local-shift: G92.2, rotation: G69, scale: G50 }
 arc: { centre-words: { absolute: G90.1, incremental: G91.1 } }
 feed: { per-revolution: G95, inverse-time: G93 }
+numbers: { feed-per-revolution: { mm: 3, inch: 4 }, inverse-time: 3 }
 distance: { incremental: G91 }
 spindle: { orient: M19 }
 reference-return: G28
