@@ -30,23 +30,12 @@ export type Sources = [string, ...string[]];
 /**
  * Steps, and the blocks that are expected for them; `dialect test` runs them. They are this file's alone: a file that extends it does not inherit them. They may also stand beside it, in NAME.cases.yaml.
  *
+ * If wrong: `dialect test` fails, or holds the file to blocks that the controller does not want; programs do not change.
+ *
  * @minItems 1
  * @maxItems 500
  */
-export type Cases = [
-  {
-    name?: NameOfTheCase;
-    units?: UnitsOfTheCase;
-    given: Given;
-    expect: Expected;
-  },
-  ...{
-    name?: NameOfTheCase;
-    units?: UnitsOfTheCase;
-    given: Given;
-    expect: Expected;
-  }[]
-];
+export type Cases = [Case, ...Case[]];
 /**
  * What the case is about, for reports.
  *
@@ -2824,6 +2813,15 @@ export interface DialectSchema {
   idioms?: Idioms;
   machine?: Machine;
   confirm?: Confirmations;
+}
+/**
+ * One case: steps, and the blocks that are expected for them.
+ */
+export interface Case {
+  name?: NameOfTheCase;
+  units?: UnitsOfTheCase;
+  given: Given;
+  expect: Expected;
 }
 /**
  * The frame of the program text: file name ending, line ends, the marks at its start and end.

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { expect, test } from "vitest";
 import { firstWords } from "#cases";
 import { ready } from "../support/ready.ts";
@@ -89,7 +91,9 @@ test.each(examples)("%s", async (given, written) => {
   expect(ran.written).toEqual(written);
 });
 
-test("each first word of the notation has an example", () => {
+test("each first word of the notation has an example, and stands in the page on dialect files", () => {
+  const page = readFileSync(resolve(import.meta.dirname, "../../dialects/README.md"), "utf8");
+  expect(firstWords.filter((word) => !new RegExp(`\\| .*\`${word}[ \`]`).test(page))).toEqual([]);
   const shown = new Set(examples.map(([given]) => given.split(" ")[0]));
   expect(firstWords.filter((word) => !shown.has(word))).toEqual([]);
 });

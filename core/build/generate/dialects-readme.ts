@@ -4,6 +4,7 @@ import type { SchemaPart } from "../../2-dialect/schema.ts";
 import { formsOf, valuesInWords } from "../../2-dialect/schema.ts";
 import type { Product } from "./product.ts";
 import {
+  casesText,
   introduction,
   keysIntroduction,
   questionsIntroduction,
@@ -81,6 +82,7 @@ export function dialectsReadme(schema: SchemaPart, shipped: readonly ShippedDial
     shippedText(shipped),
     recipesText(),
     `## What \`dialect new\` asks\n\n${questionsIntroduction}\n\n${questionsTable()}\n`,
+    casesText,
     `## All keys\n\n${keysIntroduction}\n\n${contents}\n`,
     ...texts,
   ].join("\n");
