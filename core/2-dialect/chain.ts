@@ -133,7 +133,12 @@ function refuseLoop(
   return true;
 }
 
+/** What the files say together; each file's `cases` are about that file, and no part of it. */
 function mergeLinks(links: readonly ChainLink[]): MappingNode {
-  const trees: TreeNode[] = links.map(({ tree }) => tree);
+  const trees: TreeNode[] = links.map(({ tree }) => {
+    const entries = new Map(tree.entries);
+    entries.delete("cases");
+    return { ...tree, entries };
+  });
   return withoutLostMessage(trees.reduceRight((base, leaf) => mergeTrees(base, leaf)) as MappingNode);
 }

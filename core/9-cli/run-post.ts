@@ -15,6 +15,7 @@ import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
+import type { Posted } from "./watch/posted.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
@@ -30,12 +31,6 @@ export async function runPost(args: PostArguments): Promise<number> {
     findingsAreResult: false,
     refusal: "no program was written.",
   });
-}
-
-/** What one posting came to, and the files that it was made from, as far as they are known. */
-export interface Posted {
-  readonly result: Reportable;
-  readonly madeFrom: readonly string[];
 }
 
 async function postOnce(args: PostArguments): Promise<Posted> {

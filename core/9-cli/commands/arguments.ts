@@ -56,3 +56,16 @@ export interface BuildArguments extends OneDialectArguments {
   readonly traced?: boolean | undefined;
   readonly force?: boolean | undefined;
 }
+
+/** Arguments of `dialect new`. */
+export interface NewArguments extends ReportArguments {
+  readonly file: string;
+  readonly from?: string | undefined;
+  readonly answers?: string | undefined;
+  readonly force?: boolean | undefined;
+}
+
+/** Arguments of `dialect test`. */
+export interface TestArguments extends OneDialectArguments {
+  readonly update?: boolean | undefined;
+}

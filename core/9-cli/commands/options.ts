@@ -46,6 +46,26 @@ export const moduleOptions = {
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that writes a dialect file. */
+export const newOptions = {
+  from: {
+    type: "string",
+    requiresArg: true,
+    describe: "dialect to start from: a shipped one, or a file beside or below FILE; else it is asked for",
+  },
+  answers: {
+    type: "string",
+    requiresArg: true,
+    describe: "YAML file with the answers, - for standard input; nothing is asked then",
+  },
+  force: { type: "boolean", describe: "replace FILE if it is there" },
+} as const satisfies Record<string, Options>;
+
+/** The option of the command that runs cases. */
+export const testOptions = {
+  update: { type: "boolean", describe: "rewrite the expected blocks with those that are written now" },
+} as const satisfies Record<string, Options>;
+
 /** The file that a command is about. */
 export function fileArgument<Name extends string>(yargs: Argv, name: Name, describe: string) {
   return (
@@ -96,6 +116,8 @@ export const optionNames: readonly string[] = [
   outputOption,
   watchOption,
   moduleOptions,
+  newOptions,
+  testOptions,
   diffOption,
   againstOption,
   questionOptions,
@@ -113,7 +135,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 
 /** Every command, and every command of `dialect`. */
 export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
+export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

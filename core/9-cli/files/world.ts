@@ -1,10 +1,17 @@
 import type { Finding } from "#base";
 
 /** What a file is to a command; its findings' rules begin alike. */
-export type FileRole = "job" | "set-up" | "program" | "dialect";
+export type FileRole = "job" | "set-up" | "program" | "dialect" | "answers" | "cases";
 
 /** What can be wrong with a file that is read. */
 type InputTrouble = "missing" | "folder" | "unreadable" | "changed";
+
+const dialectRules = {
+  missing: "dialect/file",
+  folder: "dialect/folder",
+  unreadable: "dialect/unreadable",
+  changed: "dialect/changed",
+} as const;
 
 const inputRules = {
   job: {
@@ -25,12 +32,9 @@ const inputRules = {
     unreadable: "program/unreadable",
     changed: "program/changed",
   },
-  dialect: {
-    missing: "dialect/file",
-    folder: "dialect/folder",
-    unreadable: "dialect/unreadable",
-    changed: "dialect/changed",
-  },
+  dialect: dialectRules,
+  answers: dialectRules,
+  cases: dialectRules,
 } as const satisfies Record<FileRole, Record<InputTrouble, string>>;
 
 /** An error that the operating system gave: its code, such as "ENOENT", and its text. */
@@ -81,7 +85,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module";
+export type Product = "program" | "module" | "dialect file";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {

@@ -44,3 +44,9 @@ function readText(file: string, path: string | undefined): SourceText | undefine
     throw error;
   }
 }
+
+/** Finds the text of a place in files that are held in memory, by their name. */
+export function createTextSources(texts: Readonly<Record<string, Uint8Array>>): Sources {
+  return (_, file) =>
+    file !== undefined && Object.hasOwn(texts, file) ? { file, bytes: memorySource(texts[file]) } : undefined;
+}
