@@ -8,7 +8,7 @@ import type { NewArguments } from "./commands/arguments.ts";
 import { shippedNames } from "./dialects/shipped.ts";
 import { openInput, readWhole } from "./files/input.ts";
 import { writeText } from "./files/write.ts";
-import { commitText, discard, stageText } from "./files/staged.ts";
+import { putText } from "./files/put-text.ts";
 import type { Target } from "./files/target.ts";
 import { resolveTarget } from "./files/target.ts";
 import { carry, fileFinding, isCarried } from "./files/world.ts";
@@ -20,7 +20,6 @@ import { schemaAddress } from "./package.ts";
 import { refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createTextSources } from "./work/sources.ts";
-import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright dialect new`: questions and answers in, a dialect file out. Gives the exit code. */
 export async function runNew(args: NewArguments): Promise<number> {
@@ -120,18 +119,7 @@ async function byQuestions(args: NewArguments, file: CandidateFile, target: Targ
 
 /** Writes the file aside and puts it in its place when it is whole. */
 async function place(candidate: Candidate, file: CandidateFile, target: Target): Promise<Reportable> {
-  const staged = stageText(target, candidate.text);
-  await tidyOnSignal(
-    () => discard(staged),
-    async () => {
-      try {
-        await pendingSignals();
-        commitText(staged);
-      } finally {
-        discard(staged);
-      }
-    },
-  );
+  await putText(target, candidate.text);
   const sources = createTextSources({ [file.path]: new TextEncoder().encode(candidate.text) });
   return {
     verdict: "read",

@@ -85,6 +85,9 @@ test("places are kept through machine moves, offsets, swaps and stops as the rea
   // A controller that forgets its modes at a stop is told them again.
   const restated = ["units mm", "distance absolute", "feed-mode per-minute"];
   const given = [
+    "length-offset 2",
+    "rapid x1",
+    "rapid z20",
     "work-offset 1",
     "machine rapid z0",
     "rapid x10 y5",
@@ -100,9 +103,11 @@ test("places are kept through machine moves, offsets, swaps and stops as the rea
     "rapid z15",
     "pause",
     ...restated,
+    "rapid x7",
     "machine rapid z0",
     "rapid x3 y4",
     "work-offset 2",
+    "rapid x6",
     "rapid x1 y1",
     "length-offset 5",
     "rapid z3",
@@ -111,6 +116,13 @@ test("places are kept through machine moves, offsets, swaps and stops as the rea
     const { findings } = await runText(JSON.stringify([{ given, expect: [] }]), means);
     expect(findings.filter(({ rule }) => rule !== "block/case")).toEqual([]);
   }
+});
+
+test("a change that moves the axes leaves no place known", async () => {
+  const staged = await ready("staged-tools");
+  const given = ["rapid x5", "tool 3 offset 3", "change", "rapid x1", "rapid z2", "rapid y3"];
+  const { findings } = await runText(JSON.stringify([{ given, expect: [] }]), staged);
+  expect(findings.filter(({ rule }) => rule !== "block/case")).toEqual([]);
 });
 
 test("steps that a job's lowering would have split are told by the reader", async () => {

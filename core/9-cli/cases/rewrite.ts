@@ -1,9 +1,8 @@
 import type { CaseResult } from "#cases";
 import { withNewBlocks } from "#cases";
 import { refuseChanged } from "../files/input.ts";
-import { commitText, discard, stageText } from "../files/staged.ts";
+import { putText } from "../files/put-text.ts";
 import { resolveTarget } from "../files/target.ts";
-import { pendingSignals, tidyOnSignal } from "../work/signals.ts";
 import type { CasesFile } from "./load.ts";
 
 /** Whether the blocks of a case may take the place of those that it expects: they mean what was given, and are others. */
@@ -24,18 +23,7 @@ export async function rewrite({ input, bytes }: CasesFile, results: readonly Cas
   );
   if (updates.length === 0) return false;
   const text = withNewBlocks(new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes), updates);
-  const staged = stageText(resolveTarget(input.file, [], "dialect file"), text);
-  await tidyOnSignal(
-    () => discard(staged),
-    async () => {
-      try {
-        await pendingSignals();
-        refuseChanged(input);
-        commitText(staged);
-      } finally {
-        discard(staged);
-      }
-    },
-  );
+  const target = resolveTarget(input.file, [], "dialect file");
+  await putText(target, text, () => refuseChanged(input));
   return true;
 }

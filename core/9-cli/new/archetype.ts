@@ -23,9 +23,10 @@ export async function openArchetype(from: string, file: string): Promise<Archety
 
 /** What `extends` says: a shipped name, or the way from the folder of the file that is written. */
 function extendsOf(from: string, file: string): string {
-  if (shippedNames().includes(from)) return from;
+  // A name that is neither shipped nor a file of YAML is found missing when it is read, with the name that was meant.
+  if (shippedNames().includes(from) || !/\.ya?ml$/.test(from)) return from;
   const way = relative(dirname(file), from);
-  if (!isAbsolute(way) && !way.startsWith("..") && /\.ya?ml$/.test(way)) return way.split(sep).join("/");
+  if (!isAbsolute(way) && !way.startsWith("..")) return way.split(sep).join("/");
   throw usageError(
     `--from is a shipped dialect, or a file in the folder of ${file} or below, and not ${from}.`,
   );
