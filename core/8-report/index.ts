@@ -8,6 +8,16 @@ export type {
   ShapedWord,
   WhyAnswer,
 } from "./why-answer.ts";
+export type {
+  CompareAnswer,
+  ComparedLines,
+  ComparedPair,
+  ComparedProgram,
+  DifferenceGroup,
+  DifferenceKey,
+  DifferencePlace,
+  ListedRow,
+} from "./compare-answer.ts";
 export { placesOf } from "./why-answer.ts";
 export type { QuotedPlace } from "./why-answer.ts";
 export { whyText } from "./text-why.ts";

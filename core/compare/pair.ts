@@ -1,0 +1,91 @@
+/** Two programs of one job, compared as both are written once more. */
+import type { KeyDifference } from "#dialect";
+import type { ComparedPair } from "#report";
+import type { JobInput } from "../inputs.ts";
+import { saidBlocks } from "./blocks.ts";
+import type { ComparedPlace } from "./cells.ts";
+import { comparePlace } from "./cells.ts";
+import { formItems } from "./form-items.ts";
+import type { OpenRow } from "./groups.ts";
+import { gatherGroups, linesOf, numbered } from "./groups.ts";
+import type { Item } from "./item.ts";
+import type { Causes } from "./keys.ts";
+import { causesOf } from "./keys.ts";
+import type { HeaderFacts } from "./page-items.ts";
+import { headerItems, silentItems, textItems } from "./page-items.ts";
+import { stationPairs, stationsOf } from "./stations.ts";
+import { isAlike, stepItems } from "./step-items.ts";
+import type { TracedDialect } from "./traced-dialect.ts";
+
+/** Rows of the listing that are kept. */
+const mostListed = 400;
+
+/** Two dialects, the keys about which they differ, and the headers of their programs. */
+export interface PairInput {
+  readonly job: JobInput;
+  readonly dialects: readonly [TracedDialect, TracedDialect];
+  readonly headers: readonly [HeaderFacts, HeaderFacts];
+  readonly differences: readonly KeyDifference[];
+  /** Called with every item; for who looks at them all. */
+  readonly seen?: (item: Item) => void;
+}
+
+/** Compares two programs that were proved. */
+export function comparePair(input: PairInput): ComparedPair {
+  const { dialects, differences, headers } = input;
+  const causes = causesOf(differences, [dialects[0].keys, dialects[1].keys]);
+  const groups = gatherGroups();
+  const listing: OpenRow[] = [];
+  const state = { alike: 0, unlisted: 0 };
+  const add = (items: readonly Item[]): void => {
+    groups.add(items);
+    if (input.seen !== undefined) items.forEach(input.seen);
+  };
+  add(headerItems(...headers, causes));
+  for (const place of placesOf(input)) {
+    state.alike += place.matches.filter(isAlike).length;
+    const rows = rowsOf(place, causes);
+    for (const row of rows) {
+      add(row.items);
+      if (listing.length < mostListed) listing.push(row);
+      else state.unlisted++;
+    }
+  }
+  const { groups: found, numbers } = groups.end(causes);
+  return {
+    first: dialects[0].dialect.name,
+    second: dialects[1].dialect.name,
+    groups: found,
+    alikeSteps: state.alike,
+    listing: numbered(listing, numbers),
+    unlisted: state.unlisted,
+  };
+}
+
+function* placesOf({ job, dialects }: PairInput): Generator<ComparedPlace> {
+  const [first, second] = dialects.map((dialect) => stationsOf(saidBlocks({ ...job, ...dialect })));
+  for (const pair of stationPairs(first, second)) yield comparePlace(pair);
+}
+
+/** The rows of the listing of one place, each with its differences; all that is found stands in one of them. */
+function rowsOf(place: ComparedPlace, causes: Causes): OpenRow[] {
+  const steps = stepItems(place, causes);
+  const silent = silentItems(place, causes);
+  const rows = place.cells.map((cell): OpenRow => {
+    const own = steps.filter((item) => sharesLines(item, cell.first, cell.second));
+    const form = [...formItems(cell, place.place, causes), ...textItems(cell, place.place, causes)];
+    return { first: linesOf(cell.first), second: linesOf(cell.second), items: [...own, ...form] };
+  });
+  // A difference of many blocks is told once, with the first of them.
+  const told = new Set<Item>();
+  const once = rows.map((row) => ({
+    ...row,
+    items: row.items.filter((item) => !told.has(item) && told.add(item)),
+  }));
+  const mute = silent.map((item): OpenRow => ({ first: linesOf(item.first), second: linesOf(item.second), items: [item] }));
+  return [...mute, ...once];
+}
+
+function sharesLines(item: Item, first: Item["first"], second: Item["second"]): boolean {
+  return item.first.some((block) => first.includes(block)) || item.second.some((block) => second.includes(block));
+}

@@ -1,0 +1,120 @@
+/** Differences in meaning: steps of one program alone, and steps with other values. */
+import type { SaidBlock } from "./blocks.ts";
+import { saidText } from "./blocks.ts";
+import { equal } from "./align.ts";
+import type { ComparedPlace, PlacedRow, RowMatch } from "./cells.ts";
+import type { Item } from "./item.ts";
+import type { Causes } from "./keys.ts";
+import { topicOf } from "./step-topic.ts";
+import type { TopicName } from "./topics.ts";
+import { topics } from "./topics.ts";
+
+/** Steps that are put into words at one place. */
+const mostSaid = 6;
+
+/** A step that the other program does not say so, and what it is about. */
+interface Odd {
+  readonly row: PlacedRow;
+  readonly topic: TopicName;
+}
+
+type Side = "first" | "second";
+
+/** Whether the rows of a match mean the same. */
+export function isAlike({ first, second }: RowMatch): boolean {
+  return first !== undefined && second !== undefined && equal(first.row, second.row);
+}
+
+/** The differences in meaning at one place of the job. */
+export function stepItems(place: ComparedPlace, causes: Causes): Item[] {
+  const runs = oddRuns(place.matches);
+  return runs.flatMap((run) => {
+    const odd = { first: oddOf(place, run, "first"), second: oddOf(place, run, "second") };
+    const absorbed = absorb(odd);
+    const names = [...new Set([...absorbed.first, ...absorbed.second].map(({ topic }) => topic))];
+    return names.map((topic) => itemOf(topic, absorbed, place.place, causes));
+  });
+}
+
+/** Matches that follow each other and are not alike, as indexes. */
+function oddRuns(matches: readonly RowMatch[]): number[][] {
+  const runs: number[][] = [];
+  let open = false;
+  matches.forEach((match, index) => {
+    if (isAlike(match)) {
+      open = false;
+    } else {
+      if (!open) runs.push([]);
+      open = true;
+      runs.at(-1)!.push(index);
+    }
+  });
+  return runs;
+}
+
+function oddOf({ matches }: ComparedPlace, run: readonly number[], side: Side): Odd[] {
+  const rows = matches.flatMap((match) => match[side] ?? []);
+  return run.flatMap((index) => {
+    const row = matches[index][side];
+    return row === undefined ? [] : [{ row, topic: topicOf({ rows, at: rows.indexOf(row) }) }];
+  });
+}
+
+type OddSides = Readonly<Record<Side, readonly Odd[]>>;
+
+/** What takes in the topics beside it: a cycle the moves that stand for it, a change the steps that belong to it. */
+const takesIn: readonly (readonly [topic: TopicName, others: readonly TopicName[]])[] = [
+  ["cycle", ["motion", "rapids", "dwell"]],
+  ["arc-form", ["motion"]],
+  ["swap", ["select-tool", "message", "pause"]],
+];
+
+function absorb(odd: OddSides): OddSides {
+  const present = new Set([...odd.first, ...odd.second].map(({ topic }) => topic));
+  const home = (topic: TopicName): TopicName =>
+    takesIn.find(([name, others]) => present.has(name) && others.includes(topic))?.[0] ?? topic;
+  const told = (rows: readonly Odd[]): Odd[] => {
+    // What follows a stop for the operator states anew what may have changed meanwhile.
+    const stop = rows.findIndex(({ topic }) => topic === "pause");
+    return rows.map(({ row, topic }, index) => ({
+      row,
+      topic: stop >= 0 && index > stop ? "pause" : home(topic),
+    }));
+  };
+  return { first: told(odd.first), second: told(odd.second) };
+}
+
+function itemOf(topic: TopicName, odd: OddSides, place: number, causes: Causes): Item {
+  const own = (side: Side): PlacedRow[] => odd[side].filter((one) => one.topic === topic).map(({ row }) => row);
+  const [first, second] = [own("first"), own("second")];
+  const said = { first: saidOf(first), second: saidOf(second) };
+  return {
+    level: "meaning",
+    topic,
+    aspect: first.length === 0 ? "only in B" : second.length === 0 ? "only in A" : "other steps",
+    keys: keysOf(topic, causes),
+    place,
+    example: { first: said.first.at(0) ?? "", second: said.second.at(0) ?? "" },
+    first: blocksOf(first),
+    second: blocksOf(second),
+    said,
+  };
+}
+
+/** The keys of the first tier of which any differs. */
+export function keysOf(topic: TopicName, causes: Causes): string[] {
+  for (const tier of topics[topic].tiers) {
+    const found = causes.among(tier);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+function saidOf(rows: readonly PlacedRow[]): string[] {
+  const texts = rows.slice(0, mostSaid).map(({ row }) => saidText(row));
+  return rows.length > mostSaid ? [...texts, `and ${rows.length - mostSaid} more`] : texts;
+}
+
+function blocksOf(rows: readonly PlacedRow[]): SaidBlock[] {
+  return [...new Set(rows.map(({ block }) => block))];
+}
