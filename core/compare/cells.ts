@@ -40,7 +40,7 @@ export function comparePlace({ first, second }: StationPair): ComparedPlace {
   return {
     place: (first ?? second)!.place,
     matches,
-    cells: cellsOf(matches),
+    cells: cellsOf(matches, new Map([...heads(first), ...heads(second)])),
     silent: { first: silentOf(first), second: silentOf(second) },
   };
 }
@@ -50,7 +50,25 @@ function placedRows(station: Station | undefined): PlacedRow[] {
 }
 
 function silentOf(station: Station | undefined): SaidBlock[] {
-  return (station?.blocks ?? []).filter(({ rows }) => rows.length === 0);
+  return (station?.blocks ?? []).filter((block) => block.rows.length === 0 && !isHead(block));
+}
+
+/** Whether a block says its part of a step that the next block ends: a cycle that is defined apart from its first hole. */
+function isHead({ rows, written }: SaidBlock): boolean {
+  return rows.length === 0 && written.words.some(({ keys }) => keys.some((key) => key.startsWith("cycles.")));
+}
+
+/** The blocks that go before a block that says a step. */
+function heads(station: Station | undefined): [SaidBlock, SaidBlock[]][] {
+  const found: [SaidBlock, SaidBlock[]][] = [];
+  let open: SaidBlock[] = [];
+  for (const block of station?.blocks ?? []) {
+    if (isHead(block)) open.push(block);
+    if (block.rows.length === 0) continue;
+    if (open.length > 0) found.push([block, open]);
+    open = [];
+  }
+  return found;
 }
 
 function placed({ first, second }: Match, one: readonly PlacedRow[], other: readonly PlacedRow[]): RowMatch {
@@ -61,7 +79,7 @@ function placed({ first, second }: Match, one: readonly PlacedRow[], other: read
 }
 
 /** Cells in the order of their first row. Blocks that share a pair belong together, and so does all that their blocks say. */
-function cellsOf(matches: readonly RowMatch[]): Cell[] {
+function cellsOf(matches: readonly RowMatch[], before: ReadonlyMap<SaidBlock, readonly SaidBlock[]>): Cell[] {
   const cells: RowMatch[][] = [];
   const homes = new Map<SaidBlock, RowMatch[]>();
   for (const match of matches) {
@@ -80,12 +98,19 @@ function cellsOf(matches: readonly RowMatch[]): Cell[] {
     blocks.forEach((block) => homes.set(block, home));
   }
   return cells.map((own) => ({
-    first: blocksOf(own.map(({ first }) => first)),
-    second: blocksOf(own.map(({ second }) => second)),
+    first: withHeads(blocksOf(own.map(({ first }) => first)), before),
+    second: withHeads(blocksOf(own.map(({ second }) => second)), before),
     matches: own,
   }));
 }
 
 function blocksOf(rows: readonly (PlacedRow | undefined)[]): SaidBlock[] {
   return [...new Set(rows.flatMap((row) => (row === undefined ? [] : [row.block])))];
+}
+
+function withHeads(
+  blocks: readonly SaidBlock[],
+  before: ReadonlyMap<SaidBlock, readonly SaidBlock[]>,
+): SaidBlock[] {
+  return blocks.flatMap((block) => [...(before.get(block) ?? []), block]);
 }

@@ -1,4 +1,5 @@
 /** Differences in form: the same steps, written otherwise. */
+import { isArc, rowKind } from "#base";
 import type { SaidBlock } from "./blocks.ts";
 import type { Cell, RowMatch } from "./cells.ts";
 import type { Item } from "./item.ts";
@@ -57,17 +58,35 @@ function wordItems(cell: Cell, causes: Causes): Found[] {
       .map(({ word, subject }) => ({
         topic: subject,
         aspect: `word only in ${side}`,
-        keys: presenceKeys(word.keys, subject, causes),
+        keys: presenceKeys(word.keys, subject, cell, causes),
         example: side === "A" ? { first: word.text, second: "" } : { first: "", second: word.text },
       }));
   return [...found, ...alone(first, "A"), ...alone(second, "B")];
 }
 
 /** Of a word that is there or not: what decides about it comes before how its digits are written. */
-function presenceKeys(keys: readonly string[], subject: TopicName, causes: Causes): string[] {
+function presenceKeys(
+  keys: readonly string[],
+  subject: TopicName,
+  { matches, first, second }: Cell,
+  causes: Causes,
+): string[] {
+  const rows = matches.flatMap((match) => [match.first ?? [], match.second ?? []].flat());
+  const kinds = rows.map(({ row }) => row.record.step?.kind ?? row.record.kind);
+  // Later holes of a series may restate everything; the ends of arcs follow a rule of their own.
+  const isApart = [first, second].some((blocks) => blocks.some((block) => block.rows.length === 0));
+  if (isApart && causes.differ("cycles.definition")) return causes.among(["cycles.definition"]);
+  const isLaterHole = kinds.includes(rowKind.hole) && !kinds.includes("cycle-definition");
+  if (isLaterHole && causes.differ("cycles.repeat"))
+    return causes.among(subject === "cycle-code" ? ["cycles.repeat", "modal.motion"] : ["cycles.repeat"]);
+  const isEnd = subject === "axes" && kinds.some((kind) => typeof kind === "number" && isArc(kind));
+  if (isEnd && causes.differ("modal.arc-end")) return causes.among(["modal.arc-end"]);
   const deciding = causes.among(keys.filter((key) => !key.startsWith("numbers.")));
   return deciding.length > 0 ? deciding : keysOf(subject, causes);
 }
+
+/** The words of motions. */
+const motionSubjects: TopicName[] = ["motion-word", "axes", "feed-word", "centre", "retract", "cycle-words", "cycle-code"];
 
 /** What the steps of a cell that differ in meaning are about: their words differ for that reason. */
 function oddTopics(matches: readonly RowMatch[]): Set<TopicName> {
@@ -77,9 +96,11 @@ function oddTopics(matches: readonly RowMatch[]): Set<TopicName> {
     .flatMap((placed): TopicName[] => {
       if (placed === undefined) return [];
       const { step } = placed.row.record;
-      if (step === undefined) return ["motion"];
+      if (step === undefined) return motionSubjects;
       // The words of a change, and those of a speed, stand under more than one subject.
       if (step.kind === "wait") return ["at-speed"];
+      if (step.kind === "cycle-definition") return ["cycle-words", "cycle-code"];
+      if (step.kind === "reference-return") return ["retract", "axes"];
       return step.kind === "spindle-start" ? ["spindle", "speed"] : [topicOfStep[step.kind]];
     });
   return new Set(topics);
@@ -111,7 +132,7 @@ function orderItems(cell: Cell, causes: Causes): Found[] {
 /** Steps that follow each other in one block of one program, and in two of the other. */
 function cutItems(cell: Cell, causes: Causes): Found[] {
   const both = cell.matches.filter(({ first, second }) => first !== undefined && second !== undefined);
-  const items: Found[] = [];
+  const items: Found[] = definedApart(cell, causes);
   for (let at = 0; at + 1 < both.length; at++) {
     const [one, next] = [both[at], both[at + 1]];
     const together = [one.first!.block === next.first!.block, one.second!.block === next.second!.block];
@@ -121,6 +142,14 @@ function cutItems(cell: Cell, causes: Causes): Found[] {
     items.push({ topic, aspect: "cut of blocks", keys, example });
   }
   return items;
+}
+
+/** A block that says no step by itself: a cycle that one program defines apart from its first hole. */
+function definedApart({ first, second }: Cell, causes: Causes): Found[] {
+  const silent = [first, second].map((blocks) => blocks.filter(({ rows }) => rows.length === 0).length);
+  if (silent[0] === silent[1]) return [];
+  const example = { first: textOf(first), second: textOf(second) };
+  return [{ topic: "cycle", aspect: "cut of blocks", keys: causes.among(["cycles.definition"]), example }];
 }
 
 function textOf(blocks: readonly SaidBlock[]): string {

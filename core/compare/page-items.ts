@@ -89,13 +89,15 @@ export interface HeaderFacts {
   readonly assumptions: readonly string[];
 }
 
-/** Sentences of a header, and the keys that put them there. */
-const sentences: readonly (readonly [pattern: RegExp, keys: readonly string[]])[] = [
-  [/rack|pocket|empty spindle|spindle holds/i, ["machine.swap"]],
-  [/air is on/i, ["confirm.air"]],
-  [/homed/i, ["machine.retract.by"]],
-  [/length|Z is set/i, ["machine.lengths", "machine.retract.by"]],
-  [/block delete/i, ["stops.optional", "blocks.delete"]],
+/** Sentences of a header, what they are about, and the keys that put them there. */
+const sentences: readonly (readonly [pattern: RegExp, about: string, keys: readonly string[]])[] = [
+  [/rack|pocket/i, "rack", ["machine.swap"]],
+  [/empty spindle|spindle holds/i, "spindle", ["machine.swap"]],
+  [/air is on/i, "air", ["confirm.air", "machine.swap"]],
+  [/homed/i, "homing", ["machine.retract.by"]],
+  [/length/i, "lengths", ["machine.lengths"]],
+  [/Z is set/i, "Z", ["machine.lengths", "machine.retract.by"]],
+  [/block delete/i, "block delete", ["stops.optional", "blocks.delete"]],
 ];
 
 /** The header: the dialect's name, and what one program takes for granted and the other does not. */
@@ -112,17 +114,16 @@ export function headerItems(first: HeaderFacts, second: HeaderFacts, causes: Cau
   });
   const lone = (one: HeaderFacts, other: HeaderFacts): string[] =>
     one.assumptions.filter((sentence) => !other.assumptions.includes(sentence));
-  const keysFor = (sentence: string): readonly string[] =>
-    sentences.find(([pattern]) => pattern.test(sentence))?.[1] ?? [];
+  const taken = (text: string, side: "A" | "B"): Item => {
+    const [, about, keys] = sentences.find(([pattern]) => pattern.test(text)) ?? [undefined, "other", []];
+    const example = side === "A" ? { first: text, second: "" } : { first: "", second: text };
+    return item(`${about} taken for granted only in ${side}`, keys, example);
+  };
   return [
     ...(first.name === second.name
       ? []
       : [item("name of the dialect in the header", ["dialect"], { first: first.name, second: second.name })]),
-    ...lone(first, second).map((text) =>
-      item("taken for granted only in A", keysFor(text), { first: text, second: "" }),
-    ),
-    ...lone(second, first).map((text) =>
-      item("taken for granted only in B", keysFor(text), { first: "", second: text }),
-    ),
+    ...lone(first, second).map((text) => taken(text, "A")),
+    ...lone(second, first).map((text) => taken(text, "B")),
   ];
 }

@@ -14,6 +14,7 @@ import { causesOf } from "./keys.ts";
 import type { HeaderFacts } from "./page-items.ts";
 import { headerItems, silentItems, textItems } from "./page-items.ts";
 import { stationPairs, stationsOf } from "./stations.ts";
+import type { Series } from "./step-items.ts";
 import { isAlike, stepItems } from "./step-items.ts";
 import type { TracedDialect } from "./traced-dialect.ts";
 
@@ -37,6 +38,7 @@ export function comparePair(input: PairInput): ComparedPair {
   const groups = gatherGroups();
   const listing: OpenRow[] = [];
   const state = { alike: 0, unlisted: 0 };
+  const series: Series = { first: undefined, second: undefined, isOdd: false };
   const add = (items: readonly Item[]): void => {
     groups.add(items);
     if (input.seen !== undefined) items.forEach(input.seen);
@@ -44,7 +46,7 @@ export function comparePair(input: PairInput): ComparedPair {
   add(headerItems(...headers, causes));
   for (const place of placesOf(input)) {
     state.alike += place.matches.filter(isAlike).length;
-    const rows = rowsOf(place, causes);
+    const rows = rowsOf(place, series, causes);
     for (const row of rows) {
       add(row.items);
       if (listing.length < mostListed) listing.push(row);
@@ -68,8 +70,8 @@ function* placesOf({ job, dialects }: PairInput): Generator<ComparedPlace> {
 }
 
 /** The rows of the listing of one place, each with its differences; all that is found stands in one of them. */
-function rowsOf(place: ComparedPlace, causes: Causes): OpenRow[] {
-  const steps = stepItems(place, causes);
+function rowsOf(place: ComparedPlace, series: Series, causes: Causes): OpenRow[] {
+  const steps = stepItems(place, series, causes);
   const silent = silentItems(place, causes);
   const rows = place.cells.map((cell): OpenRow => {
     const own = steps.filter((item) => sharesLines(item, cell.first, cell.second));

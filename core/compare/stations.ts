@@ -21,7 +21,8 @@ export function* stationsOf(blocks: Iterable<SaidBlock>): Generator<Station> {
   let open: SaidBlock[] = [];
   let place: number | undefined;
   for (const block of blocks) {
-    const own = block.rows.at(0)?.place;
+    // A block that defines a cycle and drills its first hole belongs to the hole.
+    const own = block.rows.at(-1)?.place;
     if (place !== undefined && own !== undefined && own !== place) {
       const from = silentTail(open);
       yield { place, blocks: open.slice(0, from) };

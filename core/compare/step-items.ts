@@ -1,4 +1,5 @@
 /** Differences in meaning: steps of one program alone, and steps with other values. */
+import type { CycleDefinition } from "#base";
 import type { SaidBlock } from "./blocks.ts";
 import { saidText } from "./blocks.ts";
 import { equal } from "./align.ts";
@@ -18,6 +19,12 @@ interface Odd {
   readonly topic: TopicName;
 }
 
+/** The fixed cycle of each program that was defined last; kept from place to place. */
+export interface Series extends Record<Side, CycleDefinition | undefined> {
+  /** Whether both programs do not say it alike. */
+  isOdd: boolean;
+}
+
 type Side = "first" | "second";
 
 /** Whether the rows of a match mean the same. */
@@ -26,14 +33,42 @@ export function isAlike({ first, second }: RowMatch): boolean {
 }
 
 /** The differences in meaning at one place of the job. */
-export function stepItems(place: ComparedPlace, causes: Causes): Item[] {
+export function stepItems(place: ComparedPlace, series: Series, causes: Causes): Item[] {
   const runs = oddRuns(place.matches);
+  follow(place, series);
   return runs.flatMap((run) => {
     const odd = { first: oddOf(place, run, "first"), second: oddOf(place, run, "second") };
-    const absorbed = absorb(odd);
+    const absorbed = absorb(odd, series);
     const names = [...new Set([...absorbed.first, ...absorbed.second].map(({ topic }) => topic))];
-    return names.map((topic) => itemOf(topic, absorbed, place.place, causes));
+    return names.map((topic) => itemOf(topic, absorbed, place.place, series, causes));
   });
+}
+
+/** Takes note of the cycles that a place defines. */
+function follow({ matches }: ComparedPlace, series: Series): void {
+  for (const match of matches)
+    for (const side of ["first", "second"] as const) {
+      const step = match[side]?.row.record.step;
+      if (step?.kind !== "cycle-definition") continue;
+      series[side] = step;
+      series.isOdd = !isAlike(match);
+    }
+}
+
+/** Why a cycle is none in the other program, or has other values there. */
+function cycleKeys({ first, second }: Series, causes: Causes): string[] {
+  const step = first ?? second;
+  if (step === undefined) return keysOf("cycle", causes);
+  const own = causes.among([`cycles.${step.cycle}`]);
+  if (own.length > 0) return own;
+  const pecks = step.cycle === "peck" || step.cycle === "chip-break";
+  const found = causes.among([
+    "cycles.return",
+    ...(pecks ? ["cycles.back-off", "cycles.words.back-off"] : []),
+    ...(step.dwell > 0 ? ["cycles.words.dwell-unit"] : []),
+    ...(step.cycle.startsWith("tap") ? ["cycles.tap-feed", "cycles.tap-synchronised", "machine.tapping"] : []),
+  ]);
+  return found.length > 0 ? found : keysOf("cycle", causes);
 }
 
 /** Matches that follow each other and are not alike, as indexes. */
@@ -54,24 +89,37 @@ function oddRuns(matches: readonly RowMatch[]): number[][] {
 
 function oddOf({ matches }: ComparedPlace, run: readonly number[], side: Side): Odd[] {
   const rows = matches.flatMap((match) => match[side] ?? []);
-  return run.flatMap((index) => {
+  const odd: Odd[] = [];
+  for (const index of run) {
     const row = matches[index][side];
-    return row === undefined ? [] : [{ row, topic: topicOf({ rows, at: rows.indexOf(row) }) }];
-  });
+    if (row === undefined) continue;
+    const topic = topicOf({ rows, at: rows.indexOf(row) });
+    // A confirmation of what the other program does not do goes with that.
+    const before = odd.at(-1);
+    const belongs = before !== undefined && isAlone(matches, before.row, side) && topic === "stopped";
+    odd.push({ row, topic: belongs ? before.topic : topic });
+  }
+  return odd;
+}
+
+function isAlone(matches: readonly RowMatch[], row: PlacedRow, side: Side): boolean {
+  const other = side === "first" ? "second" : "first";
+  return matches.some((match) => match[side] === row && match[other] === undefined);
 }
 
 type OddSides = Readonly<Record<Side, readonly Odd[]>>;
 
 /** What takes in the topics beside it: a cycle the moves that stand for it, a change the steps that belong to it. */
 const takesIn: readonly (readonly [topic: TopicName, others: readonly TopicName[]])[] = [
-  ["cycle", ["motion", "rapids", "dwell"]],
+  ["cycle", ["motion", "rapids", "dwell", "cancel-cycle"]],
   ["arc-form", ["motion"]],
   ["swap", ["select-tool", "message", "pause"]],
 ];
 
-function absorb(odd: OddSides): OddSides {
+function absorb(odd: OddSides, series: Series): OddSides {
   const present = new Set([...odd.first, ...odd.second].map(({ topic }) => topic));
   const home = (topic: TopicName): TopicName =>
+    (topic === "cancel-cycle" && series.isOdd ? "cycle" : undefined) ??
     takesIn.find(([name, others]) => present.has(name) && others.includes(topic))?.[0] ?? topic;
   const told = (rows: readonly Odd[]): Odd[] => {
     // What follows a stop for the operator states anew what may have changed meanwhile.
@@ -84,21 +132,34 @@ function absorb(odd: OddSides): OddSides {
   return { first: told(odd.first), second: told(odd.second) };
 }
 
-function itemOf(topic: TopicName, odd: OddSides, place: number, causes: Causes): Item {
-  const own = (side: Side): PlacedRow[] => odd[side].filter((one) => one.topic === topic).map(({ row }) => row);
+function itemOf(
+  name: TopicName,
+  odd: OddSides,
+  place: number,
+  series: Series,
+  causes: Causes,
+): Item {
+  const own = (side: Side): PlacedRow[] => odd[side].filter((one) => one.topic === name).map(({ row }) => row);
   const [first, second] = [own("first"), own("second")];
+  const topic = name === "arc-form" && isFedOtherwise(first, second) ? "arc-feed" : name;
   const said = { first: saidOf(first), second: saidOf(second) };
   return {
     level: "meaning",
     topic,
     aspect: first.length === 0 ? "only in B" : second.length === 0 ? "only in A" : "other steps",
-    keys: keysOf(topic, causes),
+    keys: topic === "cycle" ? cycleKeys(series, causes) : keysOf(topic, causes),
     place,
     example: { first: said.first.at(0) ?? "", second: said.second.at(0) ?? "" },
     first: blocksOf(first),
     second: blocksOf(second),
     said,
   };
+}
+
+/** Whether arcs that both programs have go at other feeds. */
+function isFedOtherwise(first: readonly PlacedRow[], second: readonly PlacedRow[]): boolean {
+  const feeds = [first, second].map((rows) => new Set(rows.map(({ row }) => row.record.feed)));
+  return first.length > 0 && second.length > 0 && [...feeds[0]].some((feed) => !feeds[1].has(feed));
 }
 
 /** The keys of the first tier of which any differs. */

@@ -1,6 +1,7 @@
 /** What a step of a program is about, by its kind and by the steps around it. */
 import { axisBit, frame, isArc, rowKind } from "#base";
 import type { Step, StepKind } from "#base";
+import { startPlace } from "./blocks.ts";
 import type { PlacedRow } from "./cells.ts";
 import type { TopicName } from "./topics.ts";
 import { topicOfStep } from "./topics.ts";
@@ -24,8 +25,9 @@ export function topicOf({ rows, at }: Surroundings): TopicName {
   if (step.kind === "distance" && behindChange(rows, at)) return "retract-after-change";
   if (step.kind === "reference-return" && behindChange(rows, at)) return "retract-after-change";
   if (step.kind === "select-tool" && isPreselected(rows, at)) return "preselect";
+  if (step.kind === "length-offset" && step.number === 0) return "length-cancel";
   if (step.kind === "path" && step.tolerance !== undefined) return "tolerance";
-  return topicOfStep[step.kind];
+  return modeTopic(rows, at, step) ?? topicOfStep[step.kind];
 }
 
 function topicOfMotion(rows: readonly PlacedRow[], at: number): TopicName {
@@ -37,6 +39,37 @@ function topicOfMotion(rows: readonly PlacedRow[], at: number): TopicName {
     return behindChange(rows, at) ? "retract-after-change" : "retract";
   }
   return kind === rowKind.rapid ? "rapids" : "motion";
+}
+
+/** Modes that have no other reason of their own than where they stand. */
+const placedModes: readonly StepKind[] = [
+  "units",
+  "plane",
+  "distance",
+  "feed-mode",
+  "path",
+  "cycle",
+  "compensation",
+  "overrides",
+];
+
+/** Modes that one word cancels, which is there or not. */
+const cancelledModes: readonly StepKind[] = ["local-shift", "rotation", "scale"];
+
+/** A mode is stated anew behind a stop and where a section begins, and cancelled before a change. */
+function modeTopic(rows: readonly PlacedRow[], at: number, step: Step): TopicName | undefined {
+  if (!placedModes.includes(step.kind)) return undefined;
+  if (step.kind === "path" && step.value !== "blend") return undefined;
+  const kinds = rows.map(({ row }) => row.record.step?.kind);
+  const beside = [kinds[at + 1], kinds[at - 1]];
+  if (step.kind === "distance" && beside.includes("reference-return")) return undefined;
+  if (kinds.lastIndexOf("pause", at) >= 0) return "mode-after-stop";
+  if (rows[at].row.place === startPlace) return undefined;
+  const change = kinds.indexOf("change-tool");
+  if (change > at && (step.kind === "cycle" || step.kind === "compensation")) return "cancel-before-change";
+  const isMode = (kind: StepKind | undefined): boolean =>
+    kind !== undefined && [...placedModes, ...cancelledModes].includes(kind);
+  return beside.some(isMode) ? "mode-at-section" : undefined;
 }
 
 /** Nothing but the end of the program follows. */

@@ -13,13 +13,17 @@ export interface Topic {
 }
 
 /** The ways of a confirmation come before its numbers. */
-function confirmation(name: string, signal: string, ...more: readonly string[]): string[][] {
+function confirmation(name: string, signal: string, ...more: readonly string[]): (readonly string[])[] {
   const way = ["wait", "dwell", "intrinsic"].map((one) => `confirm.${name}.${one}`);
-  return [way, [`confirm.${name}`, `machine.signals.${signal}`, ...more], ["machine.waits", "idioms.wait-signal"]];
+  return [way, [`confirm.${name}`, `machine.signals.${signal}`], more, ["machine.waits", "idioms.wait-signal"]];
 }
 
 const spindleTimes = ["machine.spindle"];
 const arcForms = ["arc.form", "arc.largest-sweep", "arc.full-circle", "arc.quadrants", "arc.planes", "arc.helix"];
+/** What decides how the spindle goes up, with the word that it takes. */
+const retracts = ["machine.retract.by", "machine.retract.intermediate", "reference-return"];
+/** What decides where a length offset is said. */
+const lengthForms = ["machine.length-offset.form", "machine.change-effects.length-offset", "length-offset"];
 
 export const topics = {
   swap: { title: "tool change", tiers: [["machine.swap"], ["machine.rack", "machine.drawbar", "machine.change-effects", "tools", "confirm.released", "confirm.clamped", "confirm.air", "machine.retract", "machine.spindle.orient"]] },
@@ -31,12 +35,14 @@ export const topics = {
   "hold-down": { title: "confirmation that the work is held", tiers: confirmation("hold-down", "hold-down") },
   hood: { title: "hood", tiers: [["machine.hood"], ["idioms.hood-up", "idioms.hood-down"]] },
   park: { title: "parking", tiers: [["machine.park"], ["machine.retract"]] },
-  retract: { title: "retract in machine coordinates", tiers: [["machine.retract.by"], ["machine.retract"], ["machine.change-effects.position"]] },
+  retract: { title: "retract in machine coordinates", tiers: [retracts, ["machine.retract"], ["machine.change-effects.position"]] },
   "retract-after-change": { title: "retract behind a tool change", tiers: [["machine.change-effects.position"], ["machine.retract"]] },
-  distance: { title: "absolute and incremental distances", tiers: [["distance.programs-in"], ["machine.retract.by"], ["machine.retract.intermediate"], ["distance"]] },
+  distance: { title: "absolute and incremental distances", tiers: [["distance.programs-in"], retracts, ["distance"]] },
   units: { title: "units", tiers: [["units.programs-in"], ["units.stated"], ["units"]] },
-  plane: { title: "plane", tiers: [["blocks.sections.modes", "stops.resume"], ["plane", "arc.planes"]] },
-  mode: { title: "modes stated again", tiers: [["blocks.sections.modes"], ["stops.resume", "stops.end-resets"], ["cancel.before-change"]] },
+  plane: { title: "plane", tiers: [["plane", "arc.planes"]] },
+  "mode-after-stop": { title: "modes behind a stop", tiers: [["stops.resume"], ["stops"]] },
+  "mode-at-section": { title: "modes at a tool section", tiers: [["blocks.sections.modes"], ["stops.end-resets"], ["cancel.cycles", "cycles.ended-by"]] },
+  "cancel-before-change": { title: "cancelled before a tool change", tiers: [["cancel.before-change"]] },
   path: { title: "path mode", tiers: [["path.tolerance-word"], ["path"]] },
   tolerance: { title: "tolerance of a blended path", tiers: [["path.tolerance-word"], ["path"]] },
   "feed-mode": { title: "feed mode", tiers: [["feed"]] },
@@ -44,16 +50,17 @@ export const topics = {
   "local-shift": { title: "local shift", tiers: [["cancel.local-shift"]] },
   rotation: { title: "rotation", tiers: [["cancel.rotation"]] },
   scale: { title: "scale", tiers: [["cancel.scale"]] },
-  "cancel-cycle": { title: "end of fixed cycles", tiers: [["cancel.cycles"], ["cycles.ended-by"], ["cancel.before-change"], ["blocks.sections.modes"]] },
-  compensation: { title: "cutter compensation", tiers: [["compensation"], ["cancel.before-change"]] },
+  "cancel-cycle": { title: "end of fixed cycles", tiers: [["cancel.cycles"], ["cycles.ended-by"], ["cycles"]] },
+  compensation: { title: "cutter compensation", tiers: [["compensation"]] },
   "work-offset": { title: "work offset", tiers: [["motion.machine-move-lasts"], ["work-offset"], ["machine.retract.by"]] },
-  "length-offset": { title: "tool length offset", tiers: [["machine.length-offset.form"], ["machine.retract.cancel-length-first", "machine.change-effects.length-offset"], ["length-offset", "machine.length-offset"]] },
+  "length-offset": { title: "tool length offset", tiers: [lengthForms, ["machine.swap"], ["length-offset", "machine.length-offset"]] },
+  "length-cancel": { title: "tool length offset cancelled", tiers: [["machine.retract.cancel-length-first"], lengthForms, ["machine.swap"], ["length-offset"]] },
   preselect: { title: "tool chosen beforehand", tiers: [["tools.preselect"], ["tools"]] },
   "select-tool": { title: "tool word", tiers: [["machine.length-offset.form"], ["machine.swap"], ["tools"]] },
   speed: { title: "spindle speed", tiers: [["modal.speed"], ["spindle.gears"], ["machine.spindle"]] },
-  spindle: { title: "spindle start and stop", tiers: [["machine.change-effects.spindle"], ["spindle"], ["machine.swap"]] },
+  spindle: { title: "spindle start and stop", tiers: [["machine.swap"], ["machine.change-effects.spindle"], ["spindle"]] },
   orient: { title: "spindle orientation", tiers: [["machine.spindle.orient"], ["spindle.orient"]] },
-  coolant: { title: "coolant", tiers: [["machine.change-effects.coolant"], ["coolant"]] },
+  coolant: { title: "coolant", tiers: [["machine.swap"], ["machine.change-effects.coolant"], ["coolant"]] },
   output: { title: "outputs", tiers: [["machine.outputs"], ["idioms"]] },
   dwell: { title: "dwell", tiers: [["dwell.unit", "dwell.blocks"], ["dwell"]] },
   pause: { title: "stop for the operator", tiers: [["machine.swap"], ["stops"]] },
@@ -63,12 +70,19 @@ export const topics = {
   "program-number": { title: "program number", tiers: [["file.program-number"]] },
   "program-end": { title: "end of the program", tiers: [["stops.end"]] },
   "arc-form": { title: "arcs", tiers: [arcForms, ["arc", "numbers.arc-centre", "numbers.length"]] },
+  "arc-feed": { title: "arcs and their feed", tiers: [[...arcForms, "arc.feed-along"]] },
+  "cycle-code": { title: "words that name a cycle", tiers: [["cycles.repeat", "modal.motion"]] },
   feed: { title: "feed of a motion", tiers: [["arc.feed-along", "feed", "machine.feed"], ["arc"]] },
   rapids: { title: "path of rapids", tiers: [["motion.rapids", "motion.rapid-axes", "motion.axes-at-once"], ["motion.rapid-feed"], ["cycles"]] },
   modes: { title: "modes", tiers: [] },
   "block-number": { title: "block numbers", tiers: [["blocks.number"]] },
   page: { title: "comments and marks", tiers: [] },
   text: { title: "text of the file", tiers: [] },
+  "motion-word": { title: "motion words", tiers: [["modal.motion"], ["motion"]] },
+  axes: { title: "axis words", tiers: [["modal.axes"], ["axes"]] },
+  "feed-word": { title: "feed words", tiers: [["modal.feed"], ["numbers.feed-per-minute"]] },
+  centre: { title: "arc centres and radii", tiers: [["modal.arc-centre"], ["arc.form"], ["arc"]] },
+  "cycle-words": { title: "words of fixed cycles", tiers: [["cycles.words"], ["cycles.repeat"], ["cycles"]] },
   motion: { title: "motion", tiers: [["cycles"], ["motion"], ["numbers.length", "units.programs-in"]] },
 } as const satisfies Record<string, Topic>;
 

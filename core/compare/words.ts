@@ -43,11 +43,14 @@ const subjects: readonly (readonly [pattern: RegExp, subject: Subject])[] = [
   [/^spindle\b/, "spindle"],
   [/^coolant\b/, "coolant"],
   [/^dwell\b/, "dwell"],
-  [/^(cycles|numbers\.(peck|cycle-dwell))\b/, "cycle"],
+  [/^cycles\.(drill|dwell|peck|chip-break|tap|tap-left|ream|bore-[a-z]+)$/, "cycle-code"],
+  [/^(cycles|numbers\.(peck|cycle-dwell))\b/, "cycle-words"],
+  [/^(modal\.arc-centre|numbers\.arc-centre|arc\.(form|radius-word|turns-word))/, "centre"],
+  [/^(motion\.(rapid|line)|arc\.c?cw)$/, "motion-word"],
+  [/^modal\.feed|^numbers\.(feed|inverse)/, "feed-word"],
   [/^stops\.end/, "program-end"],
   [/^stops\b/, "pause"],
-  [/^(reference-return|machine\.retract)/, "retract"],
-  [/^machine-move/, "retract"],
+  [/^(reference-return|machine-move)/, "retract"],
 ];
 
 /** Keys that only furnish a block, and say nothing. */
@@ -75,7 +78,7 @@ export function roleWords(blocks: readonly SaidBlock[]): RoleWord[] {
 
 function subjectOf({ keys }: WrittenWord): Subject {
   for (const [pattern, subject] of subjects) if (keys.some((key) => pattern.test(key))) return subject;
-  return "motion";
+  return "axes";
 }
 
 /** A code by its key, which says what it does; a number by the letter, or by the key where that chooses the letter. */
