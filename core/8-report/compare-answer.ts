@@ -30,6 +30,8 @@ export interface ComparedLines {
 export interface DifferencePlace {
   /** Byte offset in the job; undefined at the start of the program. */
   readonly source: number | undefined;
+  /** The same as a person looks it up. */
+  readonly job?: { readonly file: string; readonly line: number; readonly column: number };
   readonly first: ComparedLines | undefined;
   readonly second: ComparedLines | undefined;
   /** What either says, in trade words, where that is the difference. */
@@ -44,6 +46,8 @@ export interface DifferenceGroup {
   readonly level: "meaning" | "form";
   /** "spindle start and stop: order of words" */
   readonly what: string;
+  /** Which program alone says it; absent where both do. */
+  readonly only?: "first" | "second";
   /** "M03 S6000" and "S6000 M03": the words of the first place; "" where one side has none. */
   readonly example: { readonly first: string; readonly second: string };
   readonly count: number;
@@ -63,17 +67,31 @@ export interface ListedRow {
 
 /** Two programs compared. */
 export interface ComparedPair {
+  /** Places of the two in the list of programs. */
+  readonly of: readonly [number, number];
   /** Names of the dialects. */
   readonly first: string;
   readonly second: string;
   /** Those of meaning before those of form, the more frequent first. */
   readonly groups: readonly DifferenceGroup[];
-  /** Steps that both programs say alike, and steps of each. */
+  /** Steps that both programs say alike. */
   readonly alikeSteps: number;
+  /** What either program takes in time, as far as it says so. */
+  readonly times: readonly [ProgramTimes, ProgramTimes];
   /** The beginning of both programs side by side. */
   readonly listing: readonly ListedRow[];
   /** Rows of the listing that are left out. */
   readonly unlisted: number;
+}
+
+/** The times that a program states outside fixed cycles. */
+export interface ProgramTimes {
+  /** Sum of the dwells that are stated as times, seconds. */
+  readonly dwellSeconds: number;
+  /** Dwells that are counted in revolutions of the spindle. */
+  readonly dwellsInTurns: number;
+  /** Waits on a signal, which last as long as they last. */
+  readonly waits: number;
 }
 
 /** What the program of one dialect amounts to. */
@@ -89,10 +107,7 @@ export interface ComparedProgram {
   /** Lines of the text. */
   readonly lines?: number;
   readonly steps?: number;
-  /** Sum of the dwells that are stated as times outside cycles, seconds. */
-  readonly dwellSeconds?: number;
-  /** Waits on a signal, which last as long as they last. */
-  readonly waits?: number;
+  readonly times?: ProgramTimes;
   readonly assumptions?: readonly string[];
 }
 

@@ -17,11 +17,14 @@ export type {
   DifferenceKey,
   DifferencePlace,
   ListedRow,
+  ProgramTimes,
 } from "./compare-answer.ts";
+export { withJobPlaces } from "./compare-places.ts";
+export { compareText } from "./text-compare.ts";
 export { placesOf } from "./why-answer.ts";
 export type { QuotedPlace } from "./why-answer.ts";
 export { whyText } from "./text-why.ts";
-export { jsonReport } from "./json.ts";
+export { jsonFinding, jsonReport } from "./json.ts";
 export type { JsonFinding } from "./json.ts";
 export { locate } from "./locate.ts";
 export type { Located, Sources, SourceText } from "./locate.ts";
@@ -31,6 +34,7 @@ export { createPaint } from "./paint.ts";
 export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
+export { comparePage } from "./compare-page.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { moduleText } from "./text-module.ts";
 export { defaultWidth, hang, wrap } from "./wrap.ts";

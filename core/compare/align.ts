@@ -36,8 +36,9 @@ export function equal(one: SaidRow, other: SaidRow): boolean {
 
 /** Likeness of two rows: 0 where one cannot stand for the other. */
 function likeness(one: SaidRow, other: SaidRow): number {
-  if (equal(one, other)) return 12;
   const [a, b] = [one.record, other.record];
+  // Distances are set here and there around a return; other steps tell better where both programs are.
+  if (equal(one, other)) return a.step?.kind === "distance" ? 6 : 12;
   if (a.step !== undefined || b.step !== undefined)
     return a.step === undefined || b.step === undefined ? 0 : stepLikeness(a, b);
   if (a.frame !== b.frame) return 0;

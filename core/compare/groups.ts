@@ -46,7 +46,7 @@ export function gatherGroups(): Groups {
       const groups = all.map(([, { item, count, places }]): DifferenceGroup => ({
         id: `${item.topic}/${item.aspect}`.replaceAll(" ", "-"),
         level: item.level,
-        what: `${topics[item.topic].title}: ${item.aspect}`,
+        ...whatOf(item),
         example: item.example,
         count,
         places,
@@ -55,6 +55,13 @@ export function gatherGroups(): Groups {
       return { groups, numbers: new Map(all.map(([name], index) => [name, index + 1])) };
     },
   };
+}
+
+/** "hood: only in A" -> what, and which program alone says it. */
+function whatOf({ topic, aspect }: Item): Pick<DifferenceGroup, "what" | "only"> {
+  const [, about, side] = /^(.*?)(?:\bonly in ([AB]))?$/.exec(aspect)!;
+  const what = about.trim() === "" ? topics[topic].title : `${topics[topic].title}: ${about.trim()}`;
+  return side === undefined ? { what } : { what, only: side === "A" ? "first" : "second" };
 }
 
 function rank({ item }: OpenGroup): number {

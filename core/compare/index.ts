@@ -8,8 +8,6 @@
  * Both programs are written once more as they are compared; of either no more is held than what stands between two places
  * of the job that both have. No file access here.
  */
-import type { Finding } from "#base";
-import { microsecondsPerSecond } from "#base";
 import type { KeyDifference } from "#dialect";
 import type { ComparedPair } from "#report";
 import { post } from "../compile.ts";
@@ -35,22 +33,14 @@ export interface CompareInput {
 /** What posting under one dialect came to. */
 export interface TriedDialect {
   readonly outcome: Outcome;
-  /** What a count of the program gives; undefined where it was refused. */
-  readonly counts: ProgramCounts | undefined;
-}
-
-/** Counts over a proved program. */
-export interface ProgramCounts {
-  readonly lines: number;
-  readonly dwellSeconds: number;
-  readonly waits: number;
+  /** Lines of the text; undefined where it was refused. */
+  readonly lines: number | undefined;
 }
 
 /** What came of it: one for each dialect, in their order, and the pairs that could be compared. */
 export interface CompareOutcome {
   readonly tried: readonly TriedDialect[];
   readonly pairs: readonly ComparedPair[];
-  readonly findings: readonly (readonly Finding[])[];
 }
 
 /** Posts a job under each dialect and compares the programs with the first that there is. */
@@ -68,21 +58,22 @@ export function compare(input: CompareInput): CompareOutcome {
       dialects: [input.dialects[first], input.dialects[second]],
       headers: [header(first), header(second)],
       differences: input.differences(first, second),
+      of: [first, second],
       ...(input.seen === undefined ? {} : { seen: input.seen }),
     }),
   );
-  return { tried, pairs, findings: tried.map(({ outcome }) => outcome.findings) };
+  return { tried, pairs };
 }
 
 function tryDialect(job: JobInput, means: TracedDialect): TriedDialect {
-  const counts = { lines: 0, last: 10, dwell: 0, waits: 0 };
-  const lineFeed = means.dialect.format.lineEnd.charCodeAt(means.dialect.format.lineEnd.length - 1);
+  const { lineEnd } = means.dialect.format;
+  const lineFeed = lineEnd.charCodeAt(lineEnd.length - 1);
+  const counted = { ends: 0, last: lineFeed };
   const write = (chunk: Uint8Array): void => {
-    for (const byte of chunk) if (byte === lineFeed) counts.lines++;
-    counts.last = chunk.at(-1) ?? counts.last;
+    for (const byte of chunk) if (byte === lineFeed) counted.ends++;
+    counted.last = chunk.at(-1) ?? counted.last;
   };
   const outcome = post({ ...means, ...job, sink: { write } });
-  if (outcome.proof === undefined) return { outcome, counts: undefined };
-  const lines = counts.lines + (counts.last === lineFeed ? 0 : 1);
-  return { outcome, counts: { lines, dwellSeconds: counts.dwell / microsecondsPerSecond, waits: counts.waits } };
+  if (outcome.proof === undefined) return { outcome, lines: undefined };
+  return { outcome, lines: counted.ends + (counted.last === lineFeed ? 0 : 1) };
 }

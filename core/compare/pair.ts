@@ -1,9 +1,10 @@
 /** Two programs of one job, compared as both are written once more. */
+import { microsecondsPerSecond } from "#base";
 import type { KeyDifference } from "#dialect";
-import type { ComparedPair } from "#report";
+import type { ComparedPair, ProgramTimes } from "#report";
 import type { JobInput } from "../inputs.ts";
 import { saidBlocks } from "./blocks.ts";
-import type { ComparedPlace } from "./cells.ts";
+import type { ComparedPlace, PlacedRow } from "./cells.ts";
 import { comparePlace } from "./cells.ts";
 import { formItems } from "./form-items.ts";
 import type { OpenRow } from "./groups.ts";
@@ -27,6 +28,8 @@ export interface PairInput {
   readonly dialects: readonly [TracedDialect, TracedDialect];
   readonly headers: readonly [HeaderFacts, HeaderFacts];
   readonly differences: readonly KeyDifference[];
+  /** Places of the two in the list of dialects. */
+  readonly of: readonly [number, number];
   /** Called with every item; for who looks at them all. */
   readonly seen?: (item: Item) => void;
 }
@@ -44,7 +47,9 @@ export function comparePair(input: PairInput): ComparedPair {
     if (input.seen !== undefined) items.forEach(input.seen);
   };
   add(headerItems(...headers, causes));
+  const times = [timesOf(), timesOf()] as const;
   for (const place of placesOf(input)) {
+    for (const { first, second } of place.matches) [first, second].forEach((row, side) => times[side].take(row));
     state.alike += place.matches.filter(isAlike).length;
     const rows = rowsOf(place, series, causes);
     for (const row of rows) {
@@ -55,12 +60,33 @@ export function comparePair(input: PairInput): ComparedPair {
   }
   const { groups: found, numbers } = groups.end(causes);
   return {
+    of: input.of,
     first: dialects[0].dialect.name,
     second: dialects[1].dialect.name,
     groups: found,
     alikeSteps: state.alike,
+    times: [times[0].sum(), times[1].sum()],
     listing: numbered(listing, numbers),
     unlisted: state.unlisted,
+  };
+}
+
+/** Sums up what the rows of a program take in time. */
+function timesOf(): { take: (row: PlacedRow | undefined) => void; sum: () => ProgramTimes } {
+  const sum = { microseconds: 0, dwellsInTurns: 0, waits: 0 };
+  return {
+    take: (row) => {
+      const step = row?.row.record.step;
+      if (step?.kind === "wait") sum.waits++;
+      if (step?.kind !== "dwell") return;
+      sum.microseconds += step.time;
+      if (step.revolutions !== undefined) sum.dwellsInTurns++;
+    },
+    sum: () => ({
+      dwellSeconds: sum.microseconds / microsecondsPerSecond,
+      dwellsInTurns: sum.dwellsInTurns,
+      waits: sum.waits,
+    }),
   };
 }
 

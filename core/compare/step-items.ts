@@ -94,10 +94,10 @@ function oddOf({ matches }: ComparedPlace, run: readonly number[], side: Side): 
     const row = matches[index][side];
     if (row === undefined) continue;
     const topic = topicOf({ rows, at: rows.indexOf(row) });
-    // A confirmation of what the other program does not do goes with that.
-    const before = odd.at(-1);
-    const belongs = before !== undefined && isAlone(matches, before.row, side) && topic === "stopped";
-    odd.push({ row, topic: belongs ? before.topic : topic });
+    // What follows a stop that the other program does not make goes with that stop.
+    const stop = odd.find((before) => before.topic === "spindle" && isAlone(matches, before.row, side));
+    const follows = topic === "stopped" || topic === "length-cancel";
+    odd.push({ row, topic: follows && stop !== undefined ? "spindle" : topic });
   }
   return odd;
 }
@@ -147,7 +147,7 @@ function itemOf(
     level: "meaning",
     topic,
     aspect: first.length === 0 ? "only in B" : second.length === 0 ? "only in A" : "other steps",
-    keys: topic === "cycle" ? cycleKeys(series, causes) : keysOf(topic, causes),
+    keys: topic === "cycle" ? cycleKeys(series, causes) : stepKeys(topic, first.length * second.length === 0, causes),
     place,
     example: { first: said.first.at(0) ?? "", second: said.second.at(0) ?? "" },
     first: blocksOf(first),
@@ -160,6 +160,13 @@ function itemOf(
 function isFedOtherwise(first: readonly PlacedRow[], second: readonly PlacedRow[]): boolean {
   const feeds = [first, second].map((rows) => new Set(rows.map(({ row }) => row.record.feed)));
   return first.length > 0 && second.length > 0 && [...feeds[0]].some((feed) => !feeds[1].has(feed));
+}
+
+/** A retract of one program alone may stand elsewhere in the other: before the length offset is cancelled, or behind. */
+function stepKeys(topic: TopicName, isAlone: boolean, causes: Causes): string[] {
+  const keys = keysOf(topic, causes);
+  const order = topic === "retract" && isAlone ? causes.among(["machine.retract.cancel-length-first"]) : [];
+  return [...keys, ...order];
 }
 
 /** The keys of the first tier of which any differs. */

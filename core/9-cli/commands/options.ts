@@ -29,6 +29,25 @@ export const outputOption = {
   },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that compares dialects. */
+export const severalDialects = {
+  dialect: {
+    alias: "d",
+    type: "string",
+    array: true,
+    nargs: 1,
+    requiresArg: true,
+    demandOption: true,
+    describe: "a shipped dialect's name, or a file; state it twice or more",
+  },
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the comparison as a page, .html",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -106,7 +125,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
 
 /** Codes of the end, for the foot of a help page. */

@@ -1,0 +1,39 @@
+import type { CompareAnswer, DifferenceGroup } from "./compare-answer.ts";
+import type { SourceText } from "./locate.ts";
+import { positionsOf } from "./positions.ts";
+
+/** Gives the places of an answer their lines in the job. */
+export function withJobPlaces(answer: CompareAnswer, { file, bytes }: SourceText): CompareAnswer {
+  const groups = answer.pairs.flatMap((pair) => pair.groups);
+  const offsets = [...new Set(groups.flatMap(({ places }) => places.flatMap(({ source }) => source ?? [])))];
+  const positions = positionsOf(bytes, offsets);
+  const known = new Map(offsets.map((offset, index) => [offset, positions[index]]));
+  const placed = (group: DifferenceGroup): DifferenceGroup => ({
+    ...group,
+    places: group.places.map((place) => {
+      const found = place.source === undefined ? undefined : known.get(place.source);
+      return found === undefined ? place : { ...place, job: { file, line: found.line, column: found.column } };
+    }),
+  });
+  return { ...answer, pairs: answer.pairs.map((pair) => ({ ...pair, groups: pair.groups.map(placed) })) };
+}
+
+/** What the programs are called in a report: A is what the others are compared with. */
+export function letterOf(index: number): string {
+  return String.fromCharCode(65 + (index % 26)) + (index < 26 ? "" : String(Math.floor(index / 26)));
+}
+
+/** 1234567 -> 1,234,567 */
+export function groupedDigits(number: number): string {
+  return `${number}`.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
+}
+
+/** "16 places" */
+export function counted(number: number, one: string, many = `${one}s`): string {
+  return `${groupedDigits(number)} ${number === 1 ? one : many}`;
+}
+
+/** The sum of a count over groups. */
+export function placesIn(groups: readonly DifferenceGroup[]): number {
+  return groups.reduce((sum, { count }) => sum + count, 0);
+}
