@@ -12,7 +12,9 @@ export function withJobPlaces(answer: CompareAnswer, { file, bytes }: SourceText
     ...group,
     places: group.places.map((place) => {
       const found = place.source === undefined ? undefined : known.get(place.source);
-      return found === undefined ? place : { ...place, job: { file, line: found.line, column: found.column } };
+      return found === undefined
+        ? place
+        : { ...place, job: { file, line: found.line, column: found.column } };
     }),
   });
   return { ...answer, pairs: answer.pairs.map((pair) => ({ ...pair, groups: pair.groups.map(placed) })) };
@@ -36,4 +38,10 @@ export function counted(number: number, one: string, many = `${one}s`): string {
 /** The sum of a count over groups. */
 export function placesIn(groups: readonly DifferenceGroup[]): number {
   return groups.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** "path: written longhand in B", which programs that are called otherwise: A and B stand for the first and the second. */
+export function lettered({ what, only }: DifferenceGroup, letters: readonly [string, string]): string {
+  const said = what.replaceAll(/\bin ([AB])\b/g, (_, side) => `in ${letters[side === "A" ? 0 : 1]}`);
+  return only === undefined ? said : `${said}, only in ${letters[only === "first" ? 0 : 1]}`;
 }

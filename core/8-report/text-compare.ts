@@ -10,7 +10,7 @@ import type {
   DifferencePlace,
   StatedAt,
 } from "./compare-answer.ts";
-import { counted, groupedDigits, letterOf, placesIn } from "./compare-places.ts";
+import { counted, groupedDigits, lettered, letterOf, placesIn } from "./compare-places.ts";
 import { findingsText } from "./text-findings.ts";
 import type { Layout } from "./text-findings.ts";
 import { bullets, row, tally } from "./text-result.ts";
@@ -46,7 +46,9 @@ export function compareText(answer: CompareAnswer, page: string | undefined, lay
     ...(pairs.length === 0 ? ["", "There are no two programs to compare."] : []),
     "",
     ...sizesText(programs, layout),
-    ...(isProved ? ["", layout.paint("warning", "Before one of them runs"), ...bullets(cautions, layout)] : []),
+    ...(isProved
+      ? ["", layout.paint("warning", "Before one of them runs"), ...bullets(cautions, layout)]
+      : []),
   ];
 }
 
@@ -76,7 +78,9 @@ function pairText(pair: ComparedPair, layout: Layout): string[] {
   return [
     layout.paint("rule", head),
     ...hang("", pairSummary(pair, meaning, form), layout.width),
-    ...(open === 0 ? [] : hang("", `${counted(open, "kind")} of difference that no key accounts for.`, layout.width)),
+    ...(open === 0
+      ? []
+      : hang("", `${counted(open, "kind")} of difference that no key accounts for.`, layout.width)),
     "",
     layout.paint("rule", "What differs in meaning"),
     ...(meaning.length === 0 ? ["  nothing: every step of the one is a step of the other"] : []),
@@ -100,19 +104,25 @@ export function pairSummary(
 }
 
 function groupText(group: DifferenceGroup, number: number, letters: Letters, layout: Layout): string[] {
-  const { what, only, count, places, keys } = group;
-  const mark = `${number}`.padStart(3);
-  const alone = only === undefined ? "" : `, only in ${letters[only === "first" ? 0 : 1]}`;
-  const places_ = counted(count, "place");
-  const title = hang(`${mark}  `, `${what}${alone}`, layout.width - places_.length - 2);
-  const room = layout.width - length(title[0]) - places_.length;
+  const { count, places, keys } = group;
+  const found = counted(count, "place");
+  const title = hang(
+    `${`${number}`.padStart(3)}  `,
+    lettered(group, letters),
+    layout.width - found.length - 2,
+  );
+  const room = layout.width - length(title[0]) - found.length;
   const inner = "     ";
+  const [place] = places;
+  const hasLines = place.first !== undefined || place.second !== undefined;
   return [
-    layout.paint("label", title[0]) + " ".repeat(Math.max(2, room)) + places_,
+    layout.paint("label", title[0]) + " ".repeat(Math.max(2, room)) + found,
     ...title.slice(1),
-    ...(places.length === 0 ? exampleText(group, letters, layout) : placeText(places[0], letters, layout)),
+    ...(hasLines ? placeText(place, letters, layout) : exampleText(group, letters, layout)),
     ...becauseText(keys, letters, layout).map((line) => inner + line),
-    ...elsewhere(places, letters, { ...layout, width: layout.width - inner.length }).map((line) => inner + line),
+    ...elsewhere(places, letters, { ...layout, width: layout.width - inner.length }).map(
+      (line) => inner + line,
+    ),
   ];
 }
 
@@ -131,7 +141,9 @@ function placeText(place: DifferencePlace, letters: Letters, layout: Layout): st
   return layout.width >= wide
     ? sideBySide(columns, letters, layout)
     : columns.flatMap((lines, side) =>
-        lines.flatMap((line, index) => hang(`     ${index === 0 ? letters[side] : " "}  `, line, layout.width)),
+        lines.flatMap((line, index) =>
+          hang(`     ${index === 0 ? letters[side] : " "}  `, line, layout.width),
+        ),
       );
 }
 
@@ -172,7 +184,9 @@ export function statedText(said: StatedAt | undefined): string {
 
 /** Where else: lines of both programs, and lines of the job. */
 function elsewhere(places: readonly DifferencePlace[], letters: Letters, { width }: Layout): string[] {
-  const lines = (side: "first" | "second"): number[] => places.flatMap((place) => place[side]?.line ?? []);
+  const lines = (side: "first" | "second"): number[] => [
+    ...new Set(places.flatMap((place) => place[side]?.line ?? [])),
+  ];
   const named = (["first", "second"] as const).flatMap((side, index) =>
     lines(side).length === 0 ? [] : [`${letters[index]} ${lines(side).join(", ")}`],
   );
@@ -184,7 +198,9 @@ function elsewhere(places: readonly DifferencePlace[], letters: Letters, { width
 
 /** What the programs amount to, a column each. */
 function sizesText(programs: readonly ComparedProgram[], layout: Layout): string[] {
-  const proved = programs.map((program, index) => ({ program, index })).filter(({ program }) => program.bytes !== undefined);
+  const proved = programs
+    .map((program, index) => ({ program, index }))
+    .filter(({ program }) => program.bytes !== undefined);
   if (proved.length === 0) return [];
   const names = ["bytes", "lines", "steps", "dwells, seconds", "dwells by turns", "waits on a signal"];
   const cells = proved.map(({ program, index }) => [
@@ -197,7 +213,11 @@ function sizesText(programs: readonly ComparedProgram[], layout: Layout): string
   return [
     layout.paint("rule", "In all"),
     ...rows,
-    ...hang("", "Dwells in fixed cycles are not counted, and a wait lasts as long as it lasts. Cutting time is not worked out.", layout.width),
+    ...hang(
+      "",
+      "Dwells in fixed cycles are not counted, and a wait lasts as long as it lasts. Cutting time is not worked out.",
+      layout.width,
+    ),
   ];
 }
 

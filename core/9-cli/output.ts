@@ -81,11 +81,7 @@ function withoutNotes({ findings }: Reportable): Reportable["findings"] {
 }
 
 /** Layout for standard output or standard error: colour at a terminal only, unless NO_COLOR or the user says no. */
-export function layoutOf(
-  descriptor: 1 | 2,
-  { color }: Pick<ReportOptions, "color">,
-  most = widest,
-): Layout {
+export function layoutOf(descriptor: 1 | 2, { color }: Pick<ReportOptions, "color">, most = widest): Layout {
   const stream = descriptor === 1 ? process.stdout : process.stderr;
   const { NO_COLOR, TERM } = process.env;
   const painted = color && stream.isTTY && (NO_COLOR ?? "") === "" && TERM !== "dumb";

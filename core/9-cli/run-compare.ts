@@ -2,7 +2,15 @@ import type { Finding } from "#base";
 import type { KeyDifference } from "#dialect";
 import { compareDialects } from "#dialect";
 import { loadEmitter } from "#emit";
-import type { CompareAnswer, ComparedProgram, Located, ProgramTimes, Reportable, SourceText } from "#report";
+import type {
+  CompareAnswer,
+  ComparedProgram,
+  DifferenceKey,
+  Located,
+  ProgramTimes,
+  Reportable,
+  SourceText,
+} from "#report";
 import { compareText, jsonFinding, locate, withJobPlaces } from "#report";
 import type { CompareOutcome, TracedDialect, TriedDialect } from "../compare/index.ts";
 import { compare } from "../compare/index.ts";
@@ -58,7 +66,8 @@ function refuseNames({ dialect, output }: CompareArguments): void {
   if (dialect.length < 2)
     throw usageError("A comparison needs two dialects or more: state --dialect once for each.");
   const twice = dialect.find((name, index) => dialect.indexOf(name) !== index);
-  if (twice !== undefined) throw usageError(`The dialect ${twice} is stated twice; a comparison needs two that differ.`);
+  if (twice !== undefined)
+    throw usageError(`The dialect ${twice} is stated twice; a comparison needs two that differ.`);
   if (output !== undefined && !/\.html?$/i.test(output))
     throw usageError(`--output is the name of a page, such as plate.html, and not ${output}.`);
 }
@@ -79,13 +88,19 @@ async function openDialects(names: readonly string[]): Promise<OpenDialect[] | R
     const { built, chain, findings } = await buildDialect(name, false, true);
     if (built === undefined) return refusedResult(findings, createDialectSources(pathsOf(chain)));
     const { dialect, emitterSource, keys } = built;
-    const same = open.find(({ chain: other }) => other[0].path === chain[0].path);
+    const same = open.find(({ chain: other }) => isOneFile(other[0].path, chain[0].path));
     if (same !== undefined)
       throw usageError(`${same.name} and ${name} are one dialect; a comparison needs two that differ.`);
     const traced = { dialect, emitter: await loadEmitter(emitterSource), createDigest, keys };
     open.push({ name, traced, chain, findings });
   }
   return open;
+}
+
+/** Whether two paths lead to one file. */
+function isOneFile(one: string, other: string): boolean {
+  const [a, b] = [one, other].map((path) => protectedDialect([path]).at(0)?.identity);
+  return a !== undefined && a.inode === b?.inode && a.device === b.device;
 }
 
 /** The keys about which any two differ, each pair with loaders of its own. */
@@ -193,6 +208,14 @@ function plainAnswer({ job, programs, pairs }: CompareAnswer): unknown {
   return {
     job,
     programs: programs.map((program) => ({ ...program, findings: program.findings.map(jsonFinding) })),
-    pairs: pairs.map(({ listing: _listing, unlisted: _unlisted, ...pair }) => pair),
+    pairs: pairs.map(({ listing: _listing, unlisted: _unlisted, ...pair }) => ({
+      ...pair,
+      groups: pair.groups.map((group) => ({ ...group, keys: group.keys.map(plainKey) })),
+    })),
   };
+}
+
+/** A value that no file states is null: JSON leaves out what is undefined. */
+function plainKey({ key, first, second }: DifferenceKey): unknown {
+  return { key, first: first ?? null, second: second ?? null };
 }

@@ -21,8 +21,7 @@ export function alignRows(first: readonly SaidRow[], second: readonly SaidRow[])
   const head = Array.from({ length: same }, (_, index): Match => ({ first: index, second: index }));
   const [one, other] = [first.slice(same), second.slice(same)];
   if (one.length === 0 && other.length === 0) return head;
-  const rest =
-    one.length * other.length > mostComparisons ? alignKinds(one, other) : alignBest(one, other);
+  const rest = one.length * other.length > mostComparisons ? alignKinds(one, other) : alignBest(one, other);
   const moved = (index: number | undefined): number | undefined =>
     index === undefined ? undefined : index + same;
   return [...head, ...rest.map((match) => ({ first: moved(match.first), second: moved(match.second) }))];
@@ -72,7 +71,8 @@ function alignBest(first: readonly SaidRow[], second: readonly SaidRow[]): Match
     const like = likeness(first[i], second[j]);
     if (like > 0 && best[i * width + j] === like + best[(i + 1) * width + j + 1])
       matches.push({ first: i++, second: j++ });
-    else if (best[i * width + j] === best[(i + 1) * width + j]) matches.push({ first: i++, second: undefined });
+    else if (best[i * width + j] === best[(i + 1) * width + j])
+      matches.push({ first: i++, second: undefined });
     else matches.push({ first: undefined, second: j++ });
   }
   while (i < first.length) matches.push({ first: i++, second: undefined });

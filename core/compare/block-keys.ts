@@ -20,7 +20,10 @@ const cuts = {
 } as const satisfies Partial<Record<TopicName, readonly string[]>>;
 
 /** Keys of how much goes into any block, from the most telling on. */
-const limits = [["blocks.modes"], ["blocks.g-words", "blocks.m-words", "blocks.most-words", "blocks.longest"]];
+const limits = [
+  ["blocks.modes"],
+  ["blocks.g-words", "blocks.m-words", "blocks.most-words", "blocks.longest"],
+];
 
 /** Why two steps stand in one block here and in two there. */
 export function cutKeys(

@@ -22,9 +22,12 @@ export function formItems(cell: Cell, place: number, causes: Causes): Item[] {
     second: cell.second,
     ...found,
   });
-  return [...wordItems(cell, causes), ...orderItems(cell, causes), ...cutItems(cell, causes), ...numberItems(cell, causes)].map(
-    make,
-  );
+  return [
+    ...wordItems(cell, causes),
+    ...orderItems(cell, causes),
+    ...cutItems(cell, causes),
+    ...numberItems(cell, causes),
+  ].map(make);
 }
 
 type Found = Pick<Item, "topic" | "aspect" | "keys" | "example">;
@@ -86,7 +89,15 @@ function presenceKeys(
 }
 
 /** The words of motions. */
-const motionSubjects: TopicName[] = ["motion-word", "axes", "feed-word", "centre", "retract", "cycle-words", "cycle-code"];
+const motionSubjects: TopicName[] = [
+  "motion-word",
+  "axes",
+  "feed-word",
+  "centre",
+  "retract",
+  "cycle-words",
+  "cycle-code",
+];
 
 /** What the steps of a cell that differ in meaning are about: their words differ for that reason. */
 function oddTopics(matches: readonly RowMatch[]): Set<TopicName> {

@@ -13,10 +13,7 @@ export interface Causes {
 }
 
 /** Opens the differences of two dialects. */
-export function causesOf(
-  differences: readonly KeyDifference[],
-  books: readonly [KeyBook, KeyBook],
-): Causes {
+export function causesOf(differences: readonly KeyDifference[], books: readonly [KeyBook, KeyBook]): Causes {
   const keys = differences.map(({ key }) => key);
   const among = (paths: readonly string[]): string[] =>
     keys.filter((key) => paths.some((path) => isAt(key, path)));

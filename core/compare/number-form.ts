@@ -34,12 +34,9 @@ const styles = {
 } as const;
 
 /** All keys that shape digits, for numbers that differ in more than their zeros. */
-export const allStyles = [
-  ...Object.values(styles),
-  "suppressed-zeros",
-  "digits",
-  "whole-digits",
-].map((name) => `numbers.${name}`);
+export const allStyles = [...Object.values(styles), "suppressed-zeros", "digits", "whole-digits"].map(
+  (name) => `numbers.${name}`,
+);
 
 /** A way in which digits differ, and the keys that decide it. */
 export interface NumberForm {
@@ -55,7 +52,11 @@ export interface NumberForm {
  *
  * @param grids the `numbers` keys that the emitter named, such as numbers.length
  */
-export function numberForm(first: WrittenNumber, second: WrittenNumber, grids: readonly string[]): NumberForm {
+export function numberForm(
+  first: WrittenNumber,
+  second: WrittenNumber,
+  grids: readonly string[],
+): NumberForm {
   const ways: { readonly way: string; readonly keys: readonly string[]; readonly is: boolean }[] = [
     { way: "plus sign", keys: ["numbers.plus"], is: first.sign !== second.sign },
     {

@@ -12,14 +12,22 @@ type Found = Pick<Item, "topic" | "aspect" | "keys" | "example">;
 export function textItems({ first, second }: Cell, place: number, causes: Causes): Item[] {
   const [one, other] = [first.at(0), second.at(0)];
   if (one === undefined || other === undefined) return [];
-  const [gaps, marks, ends] = [[gapOf(one), gapOf(other)], [markOf(one), markOf(other)], [endOf(one), endOf(other)]];
+  const [gaps, marks, ends] = [
+    [gapOf(one), gapOf(other)],
+    [markOf(one), markOf(other)],
+    [endOf(one), endOf(other)],
+  ];
   const found: Found[] = [];
   const add = (aspect: string, texts: string[], keys: readonly string[]): void => {
     const example = { first: texts[0], second: texts[1] };
     if (texts[0] !== texts[1]) found.push({ topic: "text", aspect, keys: causes.among(keys), example });
   };
   if (gaps.every((gap) => gap !== undefined))
-    add("separator of words", gaps.map((gap) => gapNames[gap] ?? "other"), ["blocks.separator"]);
+    add(
+      "separator of words",
+      gaps.map((gap) => gapNames[gap] ?? "other"),
+      ["blocks.separator"],
+    );
   add("mark at the end of a block", marks, ["file.end-of-block"]);
   add("line end", ends, ["file.line-end", "file.last-line-end"]);
   return found.map((item) => ({ level: "form", place, first: [one], second: [other], ...item }));
@@ -76,7 +84,8 @@ function isHeader(place: number, text: string): boolean {
 /** What a silent line is, and the keys that put it there. */
 function silentKind({ written }: SaidBlock, place: number): string[] {
   const keys = written.words.flatMap((word) => word.keys);
-  if (keys.includes("file.delimiter")) return ["mark of start and end", "file.delimiter", "file.program-number"];
+  if (keys.includes("file.delimiter"))
+    return ["mark of start and end", "file.delimiter", "file.program-number"];
   if (keys.includes("file.program-number")) return ["program number", "file.program-number"];
   if (/^[(;]/.test(written.text) && place !== startPlace)
     return ["comment", "blocks.sections.comments", "file.footer", "comments"];

@@ -49,7 +49,8 @@ export function comparePair(input: PairInput): ComparedPair {
   add(headerItems(...headers, causes));
   const times = [timesOf(), timesOf()] as const;
   for (const place of placesOf(input)) {
-    for (const { first, second } of place.matches) [first, second].forEach((row, side) => times[side].take(row));
+    for (const { first, second } of place.matches)
+      [first, second].forEach((row, side) => times[side].take(row));
     state.alike += place.matches.filter(isAlike).length;
     const rows = rowsOf(place, series, causes);
     for (const row of rows) {
@@ -110,10 +111,16 @@ function rowsOf(place: ComparedPlace, series: Series, causes: Causes): OpenRow[]
     ...row,
     items: row.items.filter((item) => !told.has(item) && told.add(item)),
   }));
-  const mute = silent.map((item): OpenRow => ({ first: linesOf(item.first), second: linesOf(item.second), items: [item] }));
+  const mute = silent.map((item): OpenRow => ({
+    first: linesOf(item.first),
+    second: linesOf(item.second),
+    items: [item],
+  }));
   return [...mute, ...once];
 }
 
 function sharesLines(item: Item, first: Item["first"], second: Item["second"]): boolean {
-  return item.first.some((block) => first.includes(block)) || item.second.some((block) => second.includes(block));
+  return (
+    item.first.some((block) => first.includes(block)) || item.second.some((block) => second.includes(block))
+  );
 }

@@ -6,6 +6,7 @@ import { equal } from "./align.ts";
 import type { ComparedPlace, PlacedRow, RowMatch } from "./cells.ts";
 import type { Item } from "./item.ts";
 import type { Causes } from "./keys.ts";
+import { aspectOf } from "./step-aspect.ts";
 import { topicOf } from "./step-topic.ts";
 import type { TopicName } from "./topics.ts";
 import { topics } from "./topics.ts";
@@ -66,7 +67,9 @@ function cycleKeys({ first, second }: Series, causes: Causes): string[] {
     "cycles.return",
     ...(pecks ? ["cycles.back-off", "cycles.words.back-off"] : []),
     ...(step.dwell > 0 ? ["cycles.words.dwell-unit"] : []),
-    ...(step.cycle.startsWith("tap") ? ["cycles.tap-feed", "cycles.tap-synchronised", "machine.tapping"] : []),
+    ...(step.cycle.startsWith("tap")
+      ? ["cycles.tap-feed", "cycles.tap-synchronised", "machine.tapping"]
+      : []),
   ]);
   return found.length > 0 ? found : keysOf("cycle", causes);
 }
@@ -120,7 +123,8 @@ function absorb(odd: OddSides, series: Series): OddSides {
   const present = new Set([...odd.first, ...odd.second].map(({ topic }) => topic));
   const home = (topic: TopicName): TopicName =>
     (topic === "cancel-cycle" && series.isOdd ? "cycle" : undefined) ??
-    takesIn.find(([name, others]) => present.has(name) && others.includes(topic))?.[0] ?? topic;
+    takesIn.find(([name, others]) => present.has(name) && others.includes(topic))?.[0] ??
+    topic;
   const told = (rows: readonly Odd[]): Odd[] => {
     // What follows a stop for the operator states anew what may have changed meanwhile.
     const stop = rows.findIndex(({ topic }) => topic === "pause");
@@ -132,22 +136,20 @@ function absorb(odd: OddSides, series: Series): OddSides {
   return { first: told(odd.first), second: told(odd.second) };
 }
 
-function itemOf(
-  name: TopicName,
-  odd: OddSides,
-  place: number,
-  series: Series,
-  causes: Causes,
-): Item {
-  const own = (side: Side): PlacedRow[] => odd[side].filter((one) => one.topic === name).map(({ row }) => row);
+function itemOf(name: TopicName, odd: OddSides, place: number, series: Series, causes: Causes): Item {
+  const own = (side: Side): PlacedRow[] =>
+    odd[side].filter((one) => one.topic === name).map(({ row }) => row);
   const [first, second] = [own("first"), own("second")];
   const topic = name === "arc-form" && isFedOtherwise(first, second) ? "arc-feed" : name;
   const said = { first: saidOf(first), second: saidOf(second) };
   return {
     level: "meaning",
     topic,
-    aspect: first.length === 0 ? "only in B" : second.length === 0 ? "only in A" : "other steps",
-    keys: topic === "cycle" ? cycleKeys(series, causes) : stepKeys(topic, first.length * second.length === 0, causes),
+    aspect: aspectOf(topic, first, second),
+    keys:
+      topic === "cycle"
+        ? cycleKeys(series, causes)
+        : stepKeys(topic, first.length * second.length === 0, causes),
     place,
     example: { first: said.first.at(0) ?? "", second: said.second.at(0) ?? "" },
     first: blocksOf(first),
@@ -180,7 +182,7 @@ export function keysOf(topic: TopicName, causes: Causes): string[] {
 
 function saidOf(rows: readonly PlacedRow[]): string[] {
   const texts = rows.slice(0, mostSaid).map(({ row }) => saidText(row));
-  return rows.length > mostSaid ? [...texts, `and ${rows.length - mostSaid} more`] : texts;
+  return rows.length > mostSaid ? [...texts, `${rows.length - mostSaid} steps more`] : texts;
 }
 
 function blocksOf(rows: readonly PlacedRow[]): SaidBlock[] {

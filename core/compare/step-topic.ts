@@ -98,7 +98,8 @@ function walk(rows: readonly PlacedRow[], from: number, by: 1 | -1): number {
     const { record } = rows[at + by].row;
     const isMachineMove = record.step === undefined && record.frame === frame.machine;
     const isConfirmation = isStopWait(rows, at + by);
-    if (isConfirmation || isHood(record.step) || !(isMachineMove || belongs.includes(record.step?.kind))) break;
+    if (isConfirmation || isHood(record.step) || !(isMachineMove || belongs.includes(record.step?.kind)))
+      break;
     if (record.step?.kind === "path" && record.step.value !== "exact") break;
   }
   return at;
@@ -146,5 +147,9 @@ function behindChange(rows: readonly PlacedRow[], at: number): boolean {
 /** A tool word behind the change is about the next one. */
 function isPreselected(rows: readonly PlacedRow[], at: number): boolean {
   const kinds = rows.map(({ row }) => row.record.step?.kind);
-  return kinds.indexOf("change-tool") < at && kinds.includes("change-tool") && !kinds.slice(at).includes("change-tool");
+  return (
+    kinds.indexOf("change-tool") < at &&
+    kinds.includes("change-tool") &&
+    !kinds.slice(at).includes("change-tool")
+  );
 }

@@ -15,33 +15,79 @@ export interface Topic {
 /** The ways of a confirmation come before its numbers. */
 function confirmation(name: string, signal: string, ...more: readonly string[]): (readonly string[])[] {
   const way = ["wait", "dwell", "intrinsic"].map((one) => `confirm.${name}.${one}`);
-  return [way, [`confirm.${name}`, `machine.signals.${signal}`], more, ["machine.waits", "idioms.wait-signal"]];
+  return [
+    way,
+    [`confirm.${name}`, `machine.signals.${signal}`],
+    more,
+    ["machine.waits", "idioms.wait-signal"],
+  ];
 }
 
 const spindleTimes = ["machine.spindle"];
-const arcForms = ["arc.form", "arc.largest-sweep", "arc.full-circle", "arc.quadrants", "arc.planes", "arc.helix"];
+const arcForms = [
+  "arc.form",
+  "arc.largest-sweep",
+  "arc.full-circle",
+  "arc.quadrants",
+  "arc.planes",
+  "arc.helix",
+];
 /** What decides how the spindle goes up, with the word that it takes. */
 const retracts = ["machine.retract.by", "machine.retract.intermediate", "reference-return"];
 /** What decides where a length offset is said. */
 const lengthForms = ["machine.length-offset.form", "machine.change-effects.length-offset", "length-offset"];
 
 export const topics = {
-  swap: { title: "tool change", tiers: [["machine.swap"], ["machine.rack", "machine.drawbar", "machine.change-effects", "tools", "confirm.released", "confirm.clamped", "confirm.air", "machine.retract", "machine.spindle.orient"]] },
-  "at-speed": { title: "confirmation of the spindle's speed", tiers: confirmation("at-speed", "at-speed", ...spindleTimes) },
-  stopped: { title: "confirmation of the spindle's standstill", tiers: confirmation("stopped", "stopped", ...spindleTimes) },
+  swap: {
+    title: "tool change",
+    tiers: [
+      ["machine.swap"],
+      [
+        "machine.rack",
+        "machine.drawbar",
+        "machine.change-effects",
+        "tools",
+        "confirm.released",
+        "confirm.clamped",
+        "confirm.air",
+        "machine.retract",
+        "machine.spindle.orient",
+      ],
+    ],
+  },
+  "at-speed": {
+    title: "confirmation of the spindle's speed",
+    tiers: confirmation("at-speed", "at-speed", ...spindleTimes),
+  },
+  stopped: {
+    title: "confirmation of the spindle's standstill",
+    tiers: confirmation("stopped", "stopped", ...spindleTimes),
+  },
   released: { title: "confirmation that the tool is released", tiers: confirmation("released", "released") },
   clamped: { title: "confirmation that the tool is clamped", tiers: confirmation("clamped", "clamped") },
   air: { title: "confirmation of air pressure", tiers: confirmation("air", "air") },
   "hold-down": { title: "confirmation that the work is held", tiers: confirmation("hold-down", "hold-down") },
   hood: { title: "hood", tiers: [["machine.hood"], ["idioms.hood-up", "idioms.hood-down"]] },
   park: { title: "parking", tiers: [["machine.park"], ["machine.retract"]] },
-  retract: { title: "retract in machine coordinates", tiers: [retracts, ["machine.retract"], ["machine.change-effects.position"]] },
-  "retract-after-change": { title: "retract behind a tool change", tiers: [["machine.change-effects.position"], ["machine.retract"]] },
-  distance: { title: "absolute and incremental distances", tiers: [["distance.programs-in"], retracts, ["distance"]] },
+  retract: {
+    title: "retract in machine coordinates",
+    tiers: [retracts, ["machine.retract"], ["machine.change-effects.position"]],
+  },
+  "retract-after-change": {
+    title: "retract behind a tool change",
+    tiers: [["machine.change-effects.position"], ["machine.retract"]],
+  },
+  distance: {
+    title: "absolute and incremental distances",
+    tiers: [["distance.programs-in"], retracts, ["distance"]],
+  },
   units: { title: "units", tiers: [["units.programs-in"], ["units.stated"], ["units"]] },
   plane: { title: "plane", tiers: [["plane", "arc.planes"]] },
   "mode-after-stop": { title: "modes behind a stop", tiers: [["stops.resume"], ["stops"]] },
-  "mode-at-section": { title: "modes at a tool section", tiers: [["blocks.sections.modes"], ["stops.end-resets"], ["cancel.cycles", "cycles.ended-by"]] },
+  "mode-at-section": {
+    title: "modes at a tool section",
+    tiers: [["blocks.sections.modes"], ["stops.end-resets"], ["cancel.cycles", "cycles.ended-by"]],
+  },
   "cancel-before-change": { title: "cancelled before a tool change", tiers: [["cancel.before-change"]] },
   path: { title: "path mode", tiers: [["path.tolerance-word"], ["path"]] },
   tolerance: { title: "tolerance of a blended path", tiers: [["path.tolerance-word"], ["path"]] },
@@ -50,21 +96,39 @@ export const topics = {
   "local-shift": { title: "local shift", tiers: [["cancel.local-shift"]] },
   rotation: { title: "rotation", tiers: [["cancel.rotation"]] },
   scale: { title: "scale", tiers: [["cancel.scale"]] },
-  "cancel-cycle": { title: "end of fixed cycles", tiers: [["cancel.cycles"], ["cycles.ended-by"], ["cycles"]] },
+  "cancel-cycle": {
+    title: "end of fixed cycles",
+    tiers: [["cancel.cycles"], ["cycles.ended-by"], ["cycles"]],
+  },
   compensation: { title: "cutter compensation", tiers: [["compensation"]] },
-  "work-offset": { title: "work offset", tiers: [["motion.machine-move-lasts"], ["work-offset"], ["machine.retract.by"]] },
-  "length-offset": { title: "tool length offset", tiers: [lengthForms, ["machine.swap"], ["length-offset", "machine.length-offset"]] },
-  "length-cancel": { title: "tool length offset cancelled", tiers: [["machine.retract.cancel-length-first"], lengthForms, ["machine.swap"], ["length-offset"]] },
+  "work-offset": {
+    title: "work offset",
+    tiers: [["motion.machine-move-lasts"], ["work-offset"], ["machine.retract.by"]],
+  },
+  "length-offset": {
+    title: "tool length offset",
+    tiers: [lengthForms, ["machine.swap"], ["length-offset", "machine.length-offset"]],
+  },
+  "length-cancel": {
+    title: "tool length offset cancelled",
+    tiers: [["machine.retract.cancel-length-first"], lengthForms, ["machine.swap"], ["length-offset"]],
+  },
   preselect: { title: "tool chosen beforehand", tiers: [["tools.preselect"], ["tools"]] },
   "select-tool": { title: "tool word", tiers: [["machine.length-offset.form"], ["machine.swap"], ["tools"]] },
   speed: { title: "spindle speed", tiers: [["modal.speed"], ["spindle.gears"], ["machine.spindle"]] },
-  spindle: { title: "spindle start and stop", tiers: [["machine.swap"], ["machine.change-effects.spindle"], ["spindle"]] },
+  spindle: {
+    title: "spindle start and stop",
+    tiers: [["machine.swap"], ["machine.change-effects.spindle"], ["spindle"]],
+  },
   orient: { title: "spindle orientation", tiers: [["machine.spindle.orient"], ["spindle.orient"]] },
   coolant: { title: "coolant", tiers: [["machine.swap"], ["machine.change-effects.coolant"], ["coolant"]] },
   output: { title: "outputs", tiers: [["machine.outputs"], ["idioms"]] },
   dwell: { title: "dwell", tiers: [["dwell.unit", "dwell.blocks"], ["dwell"]] },
   pause: { title: "stop for the operator", tiers: [["machine.swap"], ["stops"]] },
-  message: { title: "message to the operator", tiers: [["machine.swap"], ["idioms.message", "stops.comment", "comments"]] },
+  message: {
+    title: "message to the operator",
+    tiers: [["machine.swap"], ["idioms.message", "stops.comment", "comments"]],
+  },
   cycle: { title: "fixed cycle", tiers: [["cycles"], ["machine.tapping"]] },
   opaque: { title: "code of the builder", tiers: [["codes", "idioms"]] },
   "program-number": { title: "program number", tiers: [["file.program-number"]] },
@@ -73,10 +137,13 @@ export const topics = {
   "arc-feed": { title: "arcs and their feed", tiers: [[...arcForms, "arc.feed-along"]] },
   "cycle-code": { title: "words that name a cycle", tiers: [["cycles.repeat", "modal.motion"]] },
   feed: { title: "feed of a motion", tiers: [["arc.feed-along", "feed", "machine.feed"], ["arc"]] },
-  rapids: { title: "path of rapids", tiers: [["motion.rapids", "motion.rapid-axes", "motion.axes-at-once"], ["motion.rapid-feed"], ["cycles"]] },
+  rapids: {
+    title: "path of rapids",
+    tiers: [["motion.rapids", "motion.rapid-axes", "motion.axes-at-once"], ["motion.rapid-feed"], ["cycles"]],
+  },
   modes: { title: "modes", tiers: [] },
   "block-number": { title: "block numbers", tiers: [["blocks.number"]] },
-  page: { title: "comments and marks", tiers: [] },
+  page: { title: "comments and header", tiers: [] },
   text: { title: "text of the file", tiers: [] },
   "motion-word": { title: "motion words", tiers: [["modal.motion"], ["motion"]] },
   axes: { title: "axis words", tiers: [["modal.axes"], ["axes"]] },

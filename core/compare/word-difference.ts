@@ -56,7 +56,10 @@ export function wordDifference(
   if (isOther) return named(ways, address);
   const own = scales.filter((key) => grids.some((grid) => scaled[grid]?.includes(key)) || keys.includes(key));
   const scale = causes.among(own.length > 0 ? own : scales);
-  return named([...ways, "scale of the number"], [...address, ...scale, ...causes.among([...allStyles, ...grids])]);
+  return named(
+    [...ways, "scale of the number"],
+    [...address, ...scale, ...causes.among([...allStyles, ...grids])],
+  );
 }
 
 function named(ways: readonly string[], keys: readonly string[]): Difference | undefined {

@@ -83,7 +83,9 @@ function subjectOf({ keys }: WrittenWord): Subject {
 
 /** A code by its key, which says what it does; a number by the letter, or by the key where that chooses the letter. */
 function roleOf({ text, keys }: WrittenWord): string {
-  const chosen = keys.find((key) => /(^|\.)(word|words\.[a-z]+|radius-word|tolerance-word|turns-word)$/.test(key));
+  const chosen = keys.find((key) =>
+    /(^|\.)(word|words\.[a-z]+|radius-word|tolerance-word|turns-word)$/.test(key),
+  );
   if (chosen !== undefined) return chosen;
   if (/^[GM]\d/.test(text)) return keys[0];
   return text.replace(/[^A-Z:].*$/, "");

@@ -26,7 +26,9 @@ export function leafOf(dialect: string, values: Values): ChangedDialect | undefi
   if (stated.length === 0) return undefined;
   const isShipped = shippedDialects.includes(dialect);
   const base = isShipped ? dialect : relativeName(dialect);
-  const name = isShipped ? join(shippedFolder, "changed.dialect.yaml") : join(dirname(dialect), "changed.dialect.yaml");
+  const name = isShipped
+    ? join(shippedFolder, "changed.dialect.yaml")
+    : join(dirname(dialect), "changed.dialect.yaml");
   const tree: Record<string, unknown> = { dialect: "changed", extends: base };
   for (const { key, value } of stated) put(tree, key.split("."), parse(value!));
   return { name, text: stringify(tree), way: "leaf" };

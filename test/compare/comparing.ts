@@ -5,6 +5,7 @@ import type { CompareOutcome, Item, TracedDialect } from "../../core/compare/ind
 import { compare } from "../../core/compare/index.ts";
 import { createSha256 } from "../../core/sha256.ts";
 import { dialectLoader } from "../support/dialects.ts";
+import type { Askable } from "../why/asking.ts";
 import { askable } from "../why/asking.ts";
 
 /** Dialects by name or path, texts of files that stand in the test alone, and a job. */
@@ -16,11 +17,16 @@ export interface Comparing {
 }
 
 /** Compares a job under dialects; undefined where one of them cannot be had. */
-export async function comparing({ names, job, texts = {}, seen }: Comparing): Promise<CompareOutcome | undefined> {
+export async function comparing({
+  names,
+  job,
+  texts = {},
+  seen,
+}: Comparing): Promise<CompareOutcome | undefined> {
   const loader = dialectLoader(texts);
   const dialects: TracedDialect[] = [];
   for (const name of names) {
-    const made = await askable(name, loader);
+    const made = await (Object.hasOwn(texts, name) ? askable(name, loader) : known(name));
     if (made === undefined) return undefined;
     dialects.push({ ...made, createDigest: createSha256 });
   }
@@ -37,4 +43,13 @@ export async function comparing({ names, job, texts = {}, seen }: Comparing): Pr
     differences: (first, second) => differences.get(`${first} ${second}`) ?? [],
     ...(seen === undefined ? {} : { seen }),
   });
+}
+
+const made = new Map<string, Promise<Askable | undefined>>();
+
+/** A dialect of the tree; each is read and compiled once. */
+function known(name: string): Promise<Askable | undefined> {
+  const found = made.get(name) ?? askable(name, dialectLoader());
+  made.set(name, found);
+  return found;
 }

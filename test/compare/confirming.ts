@@ -48,7 +48,9 @@ export async function confirmGroups({ names, job }: Confirming): Promise<Confirm
         way = `${change.way} of ${side === "first" ? "A" : "B"}`;
         break;
       }
-      tried.push(`${change.way} of ${side}: ${left === undefined ? "refused" : `${left.length} of ${wanted.length} left, ${left[0]}`}`);
+      tried.push(
+        `${change.way} of ${side}: ${left === undefined ? "refused" : `${left.length} of ${wanted.length} left, ${left[0]}`}`,
+      );
     }
     confirmations.push({ group, way, tried });
   }
@@ -88,7 +90,9 @@ async function changes(
     [await wholeOf(first, ofFirst), "first"],
     [await wholeOf(second, ofSecond), "second"],
   ] as const;
-  return [...leaves, ...wholes].flatMap(([change, side]) => (change === undefined ? [] : [[change, side] as [ChangedDialect, "first" | "second"]]));
+  return [...leaves, ...wholes].flatMap(([change, side]) =>
+    change === undefined ? [] : [[change, side] as [ChangedDialect, "first" | "second"]],
+  );
 }
 
 async function kinds(
