@@ -34,7 +34,7 @@ export { createPaint } from "./paint.ts";
 export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
-export { comparePage } from "./compare-page.ts";
+export { comparePage } from "./compare-page/compare-page.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { moduleText } from "./text-module.ts";
 export { defaultWidth, hang, wrap } from "./wrap.ts";

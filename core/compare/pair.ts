@@ -41,7 +41,7 @@ export function comparePair(input: PairInput): ComparedPair {
   const groups = gatherGroups();
   const listing: OpenRow[] = [];
   const state = { alike: 0, unlisted: 0 };
-  const series: Series = { first: undefined, second: undefined, isOdd: false };
+  const series: Series = { first: undefined, second: undefined, isOdd: false, lastKeys: [] };
   const add = (items: readonly Item[]): void => {
     groups.add(items);
     if (input.seen !== undefined) items.forEach(input.seen);
@@ -102,8 +102,13 @@ function rowsOf(place: ComparedPlace, series: Series, causes: Causes): OpenRow[]
   const silent = silentItems(place, causes);
   const rows = place.cells.map((cell): OpenRow => {
     const own = steps.filter((item) => sharesLines(item, cell.first, cell.second));
+    series.lastKeys = own.findLast(({ keys }) => keys.length > 0)?.keys ?? series.lastKeys;
     const form = [...formItems(cell, place.place, causes), ...textItems(cell, place.place, causes)];
-    return { first: linesOf(cell.first), second: linesOf(cell.second), items: [...own, ...form] };
+    return {
+      first: linesOf(cell.first),
+      second: linesOf(cell.second),
+      items: [...own, ...form.map((item) => following(item, series.lastKeys))],
+    };
   });
   // A difference of many blocks is told once, with the first of them.
   const told = new Set<Item>();
@@ -123,4 +128,10 @@ function sharesLines(item: Item, first: Item["first"], second: Item["second"]): 
   return (
     item.first.some((block) => first.includes(block)) || item.second.some((block) => second.includes(block))
   );
+}
+
+/** A word that no key of its own accounts for says what the steps before have left otherwise. */
+function following(item: Item, keys: readonly string[]): Item {
+  const isState = item.topic === "axes" || item.topic === "feed-word" || item.topic === "motion-word";
+  return isState && item.keys.length === 0 ? { ...item, keys } : item;
 }

@@ -9,7 +9,7 @@ import type { Causes } from "./keys.ts";
 import { aspectOf } from "./step-aspect.ts";
 import { topicOf } from "./step-topic.ts";
 import type { TopicName } from "./topics.ts";
-import { topics } from "./topics.ts";
+import { topicOfStep, topics } from "./topics.ts";
 
 /** Steps that are put into words at one place. */
 const mostSaid = 6;
@@ -20,10 +20,12 @@ interface Odd {
   readonly topic: TopicName;
 }
 
-/** The fixed cycle of each program that was defined last; kept from place to place. */
+/** What is kept from place to place: the fixed cycle of each program that was defined last, and why both differ. */
 export interface Series extends Record<Side, CycleDefinition | undefined> {
   /** Whether both programs do not say it alike. */
   isOdd: boolean;
+  /** Keys that account for the last difference in meaning. */
+  lastKeys: readonly string[];
 }
 
 type Side = "first" | "second";
@@ -146,10 +148,7 @@ function itemOf(name: TopicName, odd: OddSides, place: number, series: Series, c
     level: "meaning",
     topic,
     aspect: aspectOf(topic, first, second),
-    keys:
-      topic === "cycle"
-        ? cycleKeys(series, causes)
-        : stepKeys(topic, first.length * second.length === 0, causes),
+    keys: topic === "cycle" ? cycleKeys(series, causes) : stepKeys(topic, [first, second], causes),
     place,
     example: { first: said.first.at(0) ?? "", second: said.second.at(0) ?? "" },
     first: blocksOf(first),
@@ -164,11 +163,18 @@ function isFedOtherwise(first: readonly PlacedRow[], second: readonly PlacedRow[
   return first.length > 0 && second.length > 0 && [...feeds[0]].some((feed) => !feeds[1].has(feed));
 }
 
-/** A retract of one program alone may stand elsewhere in the other: before the length offset is cancelled, or behind. */
-function stepKeys(topic: TopicName, isAlone: boolean, causes: Causes): string[] {
+/**
+ * Why steps differ. A retract of one program alone may stand elsewhere in the other: before the length offset is cancelled, or
+ * behind. A mode for whose place there is no reason may have no word.
+ */
+function stepKeys(topic: TopicName, rows: readonly (readonly PlacedRow[])[], causes: Causes): string[] {
   const keys = keysOf(topic, causes);
-  const order = topic === "retract" && isAlone ? causes.among(["machine.retract.cancel-length-first"]) : [];
-  return [...keys, ...order];
+  const isAlone = rows.some((side) => side.length === 0);
+  if (topic === "retract" && isAlone)
+    return [...keys, ...causes.among(["machine.retract.cancel-length-first"])];
+  if (keys.length > 0) return keys;
+  const kinds = rows.flat().flatMap(({ row }) => row.record.step?.kind ?? []);
+  return [...new Set(kinds.flatMap((kind) => keysOf(topicOfStep[kind], causes)))];
 }
 
 /** The keys of the first tier of which any differs. */

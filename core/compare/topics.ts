@@ -71,7 +71,7 @@ export const topics = {
   park: { title: "parking", tiers: [["machine.park"], ["machine.retract"]] },
   retract: {
     title: "retract in machine coordinates",
-    tiers: [retracts, ["machine.retract"], ["machine.change-effects.position"]],
+    tiers: [retracts, ["machine.retract"], ["machine.change-effects.position"], ["machine.length-offset"]],
   },
   "retract-after-change": {
     title: "retract behind a tool change",
