@@ -52,12 +52,11 @@ export function comparePair(input: PairInput): ComparedPair {
     for (const { first, second } of place.matches)
       [first, second].forEach((row, side) => times[side].take(row));
     state.alike += place.matches.filter(isAlike).length;
-    const rows = rowsOf(place, series, causes);
-    for (const row of rows) {
-      add(row.items);
-      if (listing.length < mostListed) listing.push(row);
-      else state.unlisted++;
-    }
+    const { items, rows } = compareRows(place, series, causes);
+    add(items);
+    const room = mostListed - listing.length;
+    listing.push(...rows.slice(0, room));
+    state.unlisted += Math.max(0, rows.length - room);
   }
   const { groups: found, numbers } = groups.end(causes);
   return {
@@ -96,32 +95,38 @@ function* placesOf({ job, dialects }: PairInput): Generator<ComparedPlace> {
   for (const pair of stationPairs(first, second)) yield comparePlace(pair);
 }
 
-/** The rows of the listing of one place, each with its differences; all that is found stands in one of them. */
-function rowsOf(place: ComparedPlace, series: Series, causes: Causes): OpenRow[] {
+/** The differences of one place, each once, and its rows for the listing. */
+function compareRows(
+  place: ComparedPlace,
+  series: Series,
+  causes: Causes,
+): { items: Item[]; rows: OpenRow[] } {
   const steps = stepItems(place, series, causes);
   const silent = silentItems(place, causes);
-  const rows = place.cells.map((cell): OpenRow => {
-    const own = steps.filter((item) => sharesLines(item, cell.first, cell.second));
+  const items: Item[] = [...steps, ...silent];
+  const rows = silent.map((item) => rowOf(item.first, item.second, [item]));
+  const shown = new Set<Item>();
+  for (const cell of place.cells) {
+    const { first, second } = cell;
+    const own = steps.filter((item) => sharesLines(item, first, second));
     series.lastKeys = own.findLast(({ keys }) => keys.length > 0)?.keys ?? series.lastKeys;
-    const form = [...formItems(cell, place.place, causes), ...textItems(cell, place.place, causes)];
-    return {
-      first: linesOf(cell.first),
-      second: linesOf(cell.second),
-      items: [...own, ...form.map((item) => following(item, series.lastKeys))],
-    };
-  });
-  // A difference of many blocks is told once, with the first of them.
-  const told = new Set<Item>();
-  const once = rows.map((row) => ({
-    ...row,
-    items: row.items.filter((item) => !told.has(item) && told.add(item)),
-  }));
-  const mute = silent.map((item): OpenRow => ({
-    first: linesOf(item.first),
-    second: linesOf(item.second),
-    items: [item],
-  }));
-  return [...mute, ...once];
+    if ((first.length === 0 || second.length === 0) && own.length > 0) {
+      // Blocks that the other program has none for stand in one row, beside those that take their place.
+      if (!shown.has(own[0])) rows.push(rowOf(own[0].first, own[0].second, own));
+      shown.add(own[0]);
+      continue;
+    }
+    const form = [...formItems(cell, place.place, causes), ...textItems(cell, place.place, causes)].map(
+      (item) => following(item, series.lastKeys),
+    );
+    items.push(...form);
+    rows.push(rowOf(first, second, [...own, ...form]));
+  }
+  return { items, rows };
+}
+
+function rowOf(first: Item["first"], second: Item["second"], items: readonly Item[]): OpenRow {
+  return { first: linesOf(first), second: linesOf(second), items };
 }
 
 function sharesLines(item: Item, first: Item["first"], second: Item["second"]): boolean {

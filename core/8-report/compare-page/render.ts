@@ -10,10 +10,11 @@ import type {
   DifferenceGroup,
   DifferencePlace,
   ListedRow,
+  StatedAt,
 } from "../compare-answer.ts";
 import { counted, groupedDigits, lettered, letterOf } from "../compare-places.ts";
 import type { Located } from "../locate.ts";
-import { pairSummary, sizesOf, statedText } from "../text-compare.ts";
+import { pairSummary, sizesOf } from "../text-compare.ts";
 import { pageStyle } from "./style.ts";
 import { pageTemplate } from "./template.ts";
 
@@ -113,8 +114,7 @@ function groupView(group: DifferenceGroup, number: number, pair: string, letters
     because: keys.length === 0 ? "no key accounts for it" : keys.map(({ key }) => clean(key)).join(", "),
     keys: keys.map(({ key, first, second }) => ({
       key: clean(key),
-      first: statedText(first),
-      second: statedText(second),
+      sides: [statedView(first), statedView(second)],
     })),
     hasKeys: keys.length > 0,
     a: letters[0],
@@ -127,6 +127,11 @@ function groupView(group: DifferenceGroup, number: number, pair: string, letters
       : [exampleView(example.first, letters[0]), exampleView(example.second, letters[1])],
     elsewhere: elsewhere(places, letters),
   };
+}
+
+function statedView(said: StatedAt | undefined) {
+  if (said === undefined) return { value: "(not stated)", at: "" };
+  return { value: clean(said.value), at: clean(`${said.file}:${said.line}`) };
 }
 
 function sideView(lines: ComparedLines | undefined, said: readonly string[] | undefined, letter: string) {

@@ -62,7 +62,10 @@ figcaption .letter { color: var(--ink); }
 .listing tr.same td:first-child { border-left: 4px solid transparent; }
 .listing .links { white-space: normal; min-width: 7rem; }
 .scroll > .listing { min-width: 44rem; }
+.paper { display: none; }
 @media print {
+  .paper { display: inline; }
+  .listing tbody tr:nth-child(n + 61) { display: none; }
   :root { --paper: #fff; --ink: #000; --soft: #333; --line: #999; --sheet: #fff; --blue: #003a6b; --ochre: #5c3200; --good: #0c4a2a; --bad: #7a0d20; }
   html { color-scheme: light; }
   body { font-size: 10pt; padding: 0; max-width: none; }

@@ -93,7 +93,7 @@ export const pageTemplate = `<!doctype html>
 <thead><tr><th scope="col">Because of</th><th scope="col">{{a}} says</th><th scope="col">{{b}} says</th></tr></thead>
 <tbody>
 {{#each keys}}
-<tr><th scope="row"><code>{{key}}</code></th><td>{{first}}</td><td>{{second}}</td></tr>
+<tr><th scope="row"><code>{{key}}</code></th>{{#each sides}}<td>{{value}}{{#if at}}<br><span class="small">{{at}}</span>{{/if}}</td>{{/each}}</tr>
 {{/each}}
 </tbody>
 </table>
@@ -110,7 +110,8 @@ export const pageTemplate = `<!doctype html>
 <section aria-labelledby="{{id}}-listing">
 <h3 id="{{id}}-listing">Side by side</h3>
 <p>The beginning of both programs, step by step; numbers lead to the differences above.
-{{#if left}}Left out: {{left}}.{{else}}Nothing is left out.{{/if}}</p>
+{{#if left}}Left out: {{left}}.{{else}}Nothing is left out.{{/if}}
+<span class="paper">On paper the first 60 rows stand.</span></p>
 <div class="scroll" role="region" aria-labelledby="{{id}}-listing" tabindex="0">
 <table class="listing">
 <thead><tr><th scope="col" class="number">Line of {{a}}</th><th scope="col">{{a}} {{first}}</th>
