@@ -45,3 +45,13 @@ export function lettered({ what, only }: DifferenceGroup, letters: readonly [str
   const said = what.replaceAll(/\bin ([AB])\b/g, (_, side) => `in ${letters[side === "A" ? 0 : 1]}`);
   return only === undefined ? said : `${said}, only in ${letters[only === "first" ? 0 : 1]}`;
 }
+
+/** Words that are short enough to stand behind the name of a difference. */
+const longestExample = 16;
+
+/** "J6.750 / J6.75", or nothing where the first place has to be seen to tell. */
+export function exampleWords({ level, example: { first, second } }: DifferenceGroup): string {
+  const texts = [first, second];
+  if (level !== "form" || texts.some((text) => text.length > longestExample)) return "";
+  return texts.map((text) => (text === "" ? "nothing" : text)).join(" / ");
+}

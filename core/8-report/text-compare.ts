@@ -10,7 +10,7 @@ import type {
   DifferencePlace,
   StatedAt,
 } from "./compare-answer.ts";
-import { counted, groupedDigits, lettered, letterOf, placesIn } from "./compare-places.ts";
+import { counted, exampleWords, groupedDigits, lettered, letterOf, placesIn } from "./compare-places.ts";
 import { findingsText } from "./text-findings.ts";
 import type { Layout } from "./text-findings.ts";
 import { bullets, row, tally } from "./text-result.ts";
@@ -108,7 +108,7 @@ function groupText(group: DifferenceGroup, number: number, letters: Letters, lay
   const found = counted(count, "place");
   const title = hang(
     `${`${number}`.padStart(3)}  `,
-    lettered(group, letters),
+    clean(titled(group, letters)),
     layout.width - found.length - 2,
   );
   const room = layout.width - length(title[0]) - found.length;
@@ -124,6 +124,12 @@ function groupText(group: DifferenceGroup, number: number, letters: Letters, lay
       (line) => inner + line,
     ),
   ];
+}
+
+/** "axis words: digits after the point (Z0.000 / Z0)" */
+function titled(group: DifferenceGroup, letters: Letters): string {
+  const words = exampleWords(group);
+  return words === "" ? lettered(group, letters) : `${lettered(group, letters)} (${words})`;
 }
 
 /** A difference that stands at no line of its own, such as a sentence of the header. */

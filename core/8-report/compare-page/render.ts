@@ -12,7 +12,7 @@ import type {
   ListedRow,
   StatedAt,
 } from "../compare-answer.ts";
-import { counted, groupedDigits, lettered, letterOf } from "../compare-places.ts";
+import { counted, exampleWords, groupedDigits, lettered, letterOf } from "../compare-places.ts";
 import type { Located } from "../locate.ts";
 import { pairSummary, sizesOf } from "../text-compare.ts";
 import { pageStyle } from "./style.ts";
@@ -110,6 +110,7 @@ function groupView(group: DifferenceGroup, number: number, pair: string, letters
     number,
     level,
     what: clean(lettered(group, letters)),
+    words: clean(exampleWords(group)),
     places: counted(count, "place"),
     because: keys.length === 0 ? "no key accounts for it" : keys.map(({ key }) => clean(key)).join(", "),
     keys: keys.map(({ key, first, second }) => ({

@@ -71,14 +71,14 @@ export const pageTemplate = `<!doctype html>
 <thead><tr><th scope="col" class="number">No.</th><th scope="col">What</th><th scope="col" class="number">Found at</th><th scope="col">Because of</th></tr></thead>
 <tbody>
 {{#each groups}}
-<tr><td class="number">{{number}}</td><th scope="row"><a href="#{{id}}">{{what}}</a></th><td class="number">{{places}}</td><td><code>{{because}}</code></td></tr>
+<tr><td class="number">{{number}}</td><th scope="row"><a href="#{{id}}">{{what}}</a>{{#if words}} <code>{{words}}</code>{{/if}}</th><td class="number">{{places}}</td><td><code>{{because}}</code></td></tr>
 {{/each}}
 </tbody>
 </table>
 </div>
 {{#each groups}}
 <article id="{{id}}" class="group {{level}}" aria-labelledby="{{id}}-title" tabindex="-1">
-<h4 id="{{id}}-title"><span class="mark">{{level}}</span> {{number}}. {{what}} <span class="count">{{places}}</span></h4>
+<h4 id="{{id}}-title"><span class="mark">{{level}}</span> {{number}}. {{what}}{{#if words}} <code>{{words}}</code>{{/if}} <span class="count">{{places}}</span></h4>
 <div class="sides">
 {{#each sides}}
 <figure>
