@@ -119,7 +119,7 @@ function groupText(group: DifferenceGroup, number: number, letters: Letters, lay
     layout.paint("label", title[0]) + " ".repeat(Math.max(2, room)) + found,
     ...title.slice(1),
     ...(hasLines ? placeText(place, letters, layout) : exampleText(group, letters, layout)),
-    ...becauseText(keys, letters, layout).map((line) => inner + line),
+    ...becauseText(keys, letters, layout),
     ...elsewhere(places, letters, { ...layout, width: layout.width - inner.length }).map(
       (line) => inner + line,
     ),
@@ -175,11 +175,14 @@ function sideBySide(columns: readonly string[][], letters: Letters, { width }: L
   });
 }
 
-function becauseText(keys: readonly DifferenceKey[], letters: Letters, { width, paint }: Layout): string[] {
-  if (keys.length === 0) return [paint("warning", "no key accounts for it: look at the lines")];
+function becauseText(keys: readonly DifferenceKey[], letters: Letters, layout: Layout): string[] {
+  const { width, paint } = layout;
+  if (keys.length === 0) return ["     " + paint("warning", "no key accounts for it: look at the lines")];
   return keys.flatMap(({ key, first, second }) => [
-    `because ${paint("rule", clean(key))}`,
-    ...[first, second].flatMap((said, side) => hang(`  ${letters[side]}  `, statedText(said), width - 5)),
+    `     because ${paint("rule", clean(key))}`,
+    ...(width >= wide
+      ? sideBySide([[statedText(first)], [statedText(second)]], letters, layout)
+      : [first, second].flatMap((said, side) => hang(`       ${letters[side]}  `, statedText(said), width))),
   ]);
 }
 
