@@ -31,7 +31,7 @@ export function cutKeys(
   next: RowMatch,
   _together: boolean,
   causes: Causes,
-): { topic: TopicName; keys: string[] } {
+): { topic: TopicName; keys: readonly string[] } {
   const names = [one, next].map(({ first }) => nameOf(first!.row.record.step?.kind));
   const own = causes.among(names.flatMap((name) => (name in cuts ? cuts[name as keyof typeof cuts] : [])));
   const topic = names[1];
@@ -48,7 +48,7 @@ function nameOf(kind: StepKind | undefined): TopicName {
 }
 
 /** Why two words stand in another order. */
-export function orderKeys(one: RoleWord, next: RoleWord, causes: Causes): string[] {
+export function orderKeys(one: RoleWord, next: RoleWord, causes: Causes): readonly string[] {
   const subjects = [one.subject, next.subject];
   const isSpindle = subjects.every((subject) => subject === "speed" || subject === "spindle");
   if (isSpindle && causes.differ("spindle.order")) return causes.among(["spindle.order"]);

@@ -9,12 +9,13 @@ import { cutKeys, orderKeys } from "./block-keys.ts";
 import { topicOfStep } from "./topics.ts";
 import type { TopicName } from "./topics.ts";
 import { wordDifference } from "./word-difference.ts";
-import type { RoleWord } from "./words.ts";
+import type { RoleWord, Subjects } from "./words.ts";
 import { blockNumber, roleWords } from "./words.ts";
 
 /** The differences in form of one cell. */
-export function formItems(cell: Cell, place: number, causes: Causes): Item[] {
+export function formItems(cell: Cell, place: number, causes: Causes, subjects: Subjects): Item[] {
   if (cell.first.length === 0 || cell.second.length === 0) return [];
+  const words = pairWords(cell, subjects);
   const make = (found: Pick<Item, "topic" | "aspect" | "keys" | "example">): Item => ({
     level: "form",
     place,
@@ -23,8 +24,8 @@ export function formItems(cell: Cell, place: number, causes: Causes): Item[] {
     ...found,
   });
   return [
-    ...wordItems(cell, causes),
-    ...orderItems(cell, causes),
+    ...wordItems(cell, words, causes),
+    ...orderItems(words, causes),
     ...cutItems(cell, causes),
     ...numberItems(cell, causes),
   ].map(make);
@@ -32,12 +33,19 @@ export function formItems(cell: Cell, place: number, causes: Causes): Item[] {
 
 type Found = Pick<Item, "topic" | "aspect" | "keys" | "example">;
 
+/** The words of a cell that have the same role, and those of one program alone. */
+interface PairedWords {
+  readonly pairs: readonly (readonly [RoleWord, RoleWord])[];
+  readonly first: readonly RoleWord[];
+  readonly second: readonly RoleWord[];
+}
+
 /** Words by their role: the first of the one program with the first of the other, and so on. */
-function pairWords(cell: Cell): { pairs: [RoleWord, RoleWord][]; first: RoleWord[]; second: RoleWord[] } {
-  const rest = roleWords(cell.second);
+function pairWords(cell: Cell, subjects: Subjects): PairedWords {
+  const rest = roleWords(cell.second, subjects);
   const pairs: [RoleWord, RoleWord][] = [];
   const first: RoleWord[] = [];
-  for (const word of roleWords(cell.first)) {
+  for (const word of roleWords(cell.first, subjects)) {
     const at = rest.findIndex(({ role }) => role === word.role);
     if (at < 0) first.push(word);
     else pairs.push([word, ...rest.splice(at, 1)] as [RoleWord, RoleWord]);
@@ -45,8 +53,7 @@ function pairWords(cell: Cell): { pairs: [RoleWord, RoleWord][]; first: RoleWord
   return { pairs, first, second: rest };
 }
 
-function wordItems(cell: Cell, causes: Causes): Found[] {
-  const { pairs, first, second } = pairWords(cell);
+function wordItems(cell: Cell, { pairs, first, second }: PairedWords, causes: Causes): Found[] {
   const odd = oddTopics(cell.matches);
   const isStep = ({ subject }: RoleWord): boolean => odd.has(subject);
   const found = pairs.flatMap(([one, other]) => {
@@ -73,7 +80,7 @@ function presenceKeys(
   subject: TopicName,
   { matches, first, second }: Cell,
   causes: Causes,
-): string[] {
+): readonly string[] {
   const rows = matches.flatMap((match) => [match.first ?? [], match.second ?? []].flat());
   const kinds = rows.map(({ row }) => row.record.step?.kind ?? row.record.kind);
   // Later holes of a series may restate everything; the ends of arcs follow a rule of their own.
@@ -118,8 +125,7 @@ function oddTopics(matches: readonly RowMatch[]): Set<TopicName> {
 }
 
 /** Words that both programs have in one block, in another order. */
-function orderItems(cell: Cell, causes: Causes): Found[] {
-  const { pairs } = pairWords(cell);
+function orderItems({ pairs }: PairedWords, causes: Causes): Found[] {
   const items: Found[] = [];
   for (let at = 0; at + 1 < pairs.length; at++) {
     const [one, next] = [pairs[at], pairs[at + 1]];

@@ -5,7 +5,9 @@ import type { DifferenceKey } from "#report";
 /** Finds the keys that account for something among those about which two dialects differ. */
 export interface Causes {
   /** Differing keys that match one of some paths, in the order of the schema: a path stands for itself and all below it. */
-  readonly among: (paths: readonly string[]) => string[];
+  readonly among: (paths: readonly string[]) => readonly string[];
+  /** Differing keys for which one of the two says `none`, or nothing. */
+  readonly lacking: (keys: readonly string[]) => readonly string[];
   /** Whether the dialects differ about a path. */
   readonly differ: (path: string) => boolean;
   /** Keys as the report shows them: what belongs together as one. */
@@ -15,15 +17,25 @@ export interface Causes {
 /** Opens the differences of two dialects. */
 export function causesOf(differences: readonly KeyDifference[], books: readonly [KeyBook, KeyBook]): Causes {
   const keys = differences.map(({ key }) => key);
-  const among = (paths: readonly string[]): string[] =>
-    keys.filter((key) => paths.some((path) => isAt(key, path)));
+  // Few paths are asked about, and each of them for every word of a program.
+  const found = new Map<string, readonly string[]>();
+  const among = (paths: readonly string[]): readonly string[] => {
+    const name = paths.join(" ");
+    const known = found.get(name) ?? keys.filter((key) => paths.some((path) => isAt(key, path)));
+    found.set(name, known);
+    return known;
+  };
   const describe = (key: string): DifferenceKey => {
     const [first, second] = books.map((book) => book.describe(key));
     return { key, first: stated(first), second: stated(second) };
   };
   return {
     among,
-    differ: (path) => keys.some((key) => isAt(key, path)),
+    lacking: (own) => {
+      const says = (book: KeyBook, key: string): string => book.describe(key).value ?? "none";
+      return among(own).filter((key) => books.some((book) => says(book, key) === "none"));
+    },
+    differ: (path) => among([path]).length > 0,
     shown: (own) => [...new Set(own.map((key) => wholeOf(key, books)))].map(describe),
   };
 }

@@ -17,6 +17,7 @@ import { headerItems, silentItems, textItems } from "./page-items.ts";
 import { stationPairs, stationsOf } from "./stations.ts";
 import type { Series } from "./step-items.ts";
 import { isAlike, stepItems } from "./step-items.ts";
+import { createSubjects } from "./words.ts";
 import type { TracedDialect } from "./traced-dialect.ts";
 
 /** Rows of the listing that are kept. */
@@ -41,7 +42,13 @@ export function comparePair(input: PairInput): ComparedPair {
   const groups = gatherGroups();
   const listing: OpenRow[] = [];
   const state = { alike: 0, unlisted: 0 };
-  const series: Series = { first: undefined, second: undefined, isOdd: false, lastKeys: [] };
+  const series: Series = {
+    first: undefined,
+    second: undefined,
+    isOdd: false,
+    lastKeys: [],
+    subjects: createSubjects(),
+  };
   const add = (items: readonly Item[]): void => {
     groups.add(items);
     if (input.seen !== undefined) items.forEach(input.seen);
@@ -116,9 +123,10 @@ function compareRows(
       shown.add(own[0]);
       continue;
     }
-    const form = [...formItems(cell, place.place, causes), ...textItems(cell, place.place, causes)].map(
-      (item) => following(item, series.lastKeys),
-    );
+    const form = [
+      ...formItems(cell, place.place, causes, series.subjects),
+      ...textItems(cell, place.place, causes),
+    ].map((item) => following(item, series.lastKeys));
     items.push(...form);
     rows.push(rowOf(first, second, [...own, ...form]));
   }

@@ -1,5 +1,5 @@
 /** Differences in meaning: steps of one program alone, and steps with other values. */
-import type { CycleDefinition } from "#base";
+import type { CycleDefinition, Step } from "#base";
 import type { SaidBlock } from "./blocks.ts";
 import { saidText } from "./blocks.ts";
 import { equal } from "./align.ts";
@@ -9,6 +9,7 @@ import type { Causes } from "./keys.ts";
 import { aspectOf } from "./step-aspect.ts";
 import { topicOf } from "./step-topic.ts";
 import type { TopicName } from "./topics.ts";
+import type { Subjects } from "./words.ts";
 import { topicOfStep, topics } from "./topics.ts";
 
 /** Steps that are put into words at one place. */
@@ -26,6 +27,7 @@ export interface Series extends Record<Side, CycleDefinition | undefined> {
   isOdd: boolean;
   /** Keys that account for the last difference in meaning. */
   lastKeys: readonly string[];
+  readonly subjects: Subjects;
 }
 
 type Side = "first" | "second";
@@ -59,7 +61,7 @@ function follow({ matches }: ComparedPlace, series: Series): void {
 }
 
 /** Why a cycle is none in the other program, or has other values there. */
-function cycleKeys({ first, second }: Series, causes: Causes): string[] {
+function cycleKeys({ first, second }: Series, causes: Causes): readonly string[] {
   const step = first ?? second;
   if (step === undefined) return keysOf("cycle", causes);
   const own = causes.among([`cycles.${step.cycle}`]);
@@ -164,21 +166,67 @@ function isFedOtherwise(first: readonly PlacedRow[], second: readonly PlacedRow[
 }
 
 /**
- * Why steps differ. A retract of one program alone may stand elsewhere in the other: before the length offset is cancelled, or
- * behind. A mode for whose place there is no reason may have no word.
+ * Why steps differ. Other units round otherwise, whatever else differs; a step for which the other dialect has no word is not said
+ * for that reason. A retract of one program alone may stand elsewhere in the other: before the length offset is cancelled, or behind.
+ * A mode for whose place there is no reason may have another word.
  */
-function stepKeys(topic: TopicName, rows: readonly (readonly PlacedRow[])[], causes: Causes): string[] {
-  const keys = keysOf(topic, causes);
+function stepKeys(
+  topic: TopicName,
+  rows: readonly (readonly PlacedRow[])[],
+  causes: Causes,
+): readonly string[] {
+  const [units, otherUnits] = rows.map((side) => side.at(0)?.row.units);
+  const isOtherUnit = units !== undefined && otherUnits !== undefined && units !== otherUnits;
+  if (isOtherUnit && rounded.includes(topic))
+    return causes.among([
+      "units.programs-in",
+      "numbers.length",
+      "numbers.feed-per-minute",
+      ...arcKeys(topic),
+    ]);
   const isAlone = rows.some((side) => side.length === 0);
+  if (topic === "rapids" && isAlone && causes.differ("machine.retract.by"))
+    return causes.among(["machine.retract.by"]);
+  const steps = rows.flat().flatMap(({ row }) => row.record.step ?? []);
+  const lacking = steps.map((step) => causes.lacking([wordOf(step) ?? ""]));
+  if (isAlone && lacking.length > 0 && lacking.every((keys) => keys.length > 0))
+    return [...new Set(lacking.flat())];
+  const keys = keysOf(topic, causes);
   if (topic === "retract" && isAlone)
     return [...keys, ...causes.among(["machine.retract.cancel-length-first"])];
   if (keys.length > 0) return keys;
-  const kinds = rows.flat().flatMap(({ row }) => row.record.step?.kind ?? []);
-  return [...new Set(kinds.flatMap((kind) => keysOf(topicOfStep[kind], causes)))];
+  return [...new Set(steps.flatMap(({ kind }) => keysOf(topicOfStep[kind], causes)))];
+}
+
+/** What lowering rounds to the grid of the program's units. */
+const rounded: readonly TopicName[] = ["motion", "rapids", "arc-form", "arc-feed", "cycle"];
+
+function arcKeys(topic: TopicName): readonly string[] {
+  return topic === "arc-form" || topic === "arc-feed" ? topics["arc-feed"].tiers[0] : [];
+}
+
+/** The key of the word of a step, where the step is said for its own sake. */
+function wordOf(step: Step): string | undefined {
+  switch (step.kind) {
+    case "units":
+    case "plane":
+    case "path":
+      return `${step.kind}.${step.value}`;
+    case "feed-mode":
+      return `feed.${step.value}`;
+    case "coolant":
+      return `coolant.${step.on ? step.medium : "off"}`;
+    case "overrides":
+      return "cancel.overrides";
+    case "work-offset":
+      return "work-offset";
+    default:
+      return undefined;
+  }
 }
 
 /** The keys of the first tier of which any differs. */
-export function keysOf(topic: TopicName, causes: Causes): string[] {
+export function keysOf(topic: TopicName, causes: Causes): readonly string[] {
   for (const tier of topics[topic].tiers) {
     const found = causes.among(tier);
     if (found.length > 0) return found;
@@ -186,7 +234,7 @@ export function keysOf(topic: TopicName, causes: Causes): string[] {
   return [];
 }
 
-function saidOf(rows: readonly PlacedRow[]): string[] {
+function saidOf(rows: readonly PlacedRow[]): readonly string[] {
   const texts = rows.slice(0, mostSaid).map(({ row }) => saidText(row));
   return rows.length > mostSaid ? [...texts, `${rows.length - mostSaid} steps more`] : texts;
 }

@@ -21,6 +21,7 @@ export function topicOf({ rows, at }: Surroundings): TopicName {
   if (isInRack(rows, at)) return isHood(step) ? "hood" : "swap";
   if (step === undefined) return topicOfMotion(rows, at);
   if (step.kind === "wait" || step.kind === "dwell") return topicOfPause(rows, at, step);
+  if ((step.kind === "pause" || step.kind === "message") && asksToSee(rows, at)) return "stopped";
   if (step.kind === "auxiliary") return isHood(step) ? "hood" : step.action === "opaque" ? "opaque" : "swap";
   if (step.kind === "distance" && behindChange(rows, at)) return "retract-after-change";
   if (step.kind === "reference-return" && behindChange(rows, at)) return "retract-after-change";
@@ -70,6 +71,12 @@ function modeTopic(rows: readonly PlacedRow[], at: number, step: Step): TopicNam
   const isMode = (kind: StepKind | undefined): boolean =>
     kind !== undefined && [...placedModes, ...cancelledModes].includes(kind);
   return beside.some(isMode) ? "mode-at-section" : undefined;
+}
+
+/** Whether a stop asks the operator to see that the spindle stands still: right behind the spindle's own stop. */
+function asksToSee(rows: readonly PlacedRow[], at: number): boolean {
+  const kinds = rows.slice(0, at).map(({ row }) => row.record.step?.kind ?? "motion");
+  return kinds.findLast((kind) => kind !== "message" && kind !== "pause") === "spindle-stop";
 }
 
 /** Nothing but the end of the program follows. */

@@ -114,7 +114,7 @@ export const topics = {
     tiers: [["machine.retract.cancel-length-first"], lengthForms, ["machine.swap"], ["length-offset"]],
   },
   preselect: { title: "tool chosen beforehand", tiers: [["tools.preselect"], ["tools"]] },
-  "select-tool": { title: "tool word", tiers: [["machine.length-offset.form"], ["machine.swap"], ["tools"]] },
+  "select-tool": { title: "tool word", tiers: [lengthForms, ["machine.swap"], ["tools"]] },
   speed: { title: "spindle speed", tiers: [["modal.speed"], ["spindle.gears"], ["machine.spindle"]] },
   spindle: {
     title: "spindle start and stop",
@@ -123,7 +123,7 @@ export const topics = {
   orient: { title: "spindle orientation", tiers: [["machine.spindle.orient"], ["spindle.orient"]] },
   coolant: { title: "coolant", tiers: [["machine.swap"], ["machine.change-effects.coolant"], ["coolant"]] },
   output: { title: "outputs", tiers: [["machine.outputs"], ["idioms"]] },
-  dwell: { title: "dwell", tiers: [["dwell.unit", "dwell.blocks"], ["dwell"]] },
+  dwell: { title: "dwell", tiers: [["dwell.unit", "dwell.blocks", "numbers.dwell"], ["dwell"]] },
   pause: { title: "stop for the operator", tiers: [["machine.swap"], ["stops"]] },
   message: {
     title: "message to the operator",

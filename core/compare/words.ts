@@ -66,17 +66,35 @@ export function blockNumber({ written }: SaidBlock): WrittenWord | undefined {
   return written.words.find(({ keys }) => keys.includes("blocks.number"));
 }
 
+/** Tells the subjects of words; the few sets of keys that words have are looked through once. */
+export interface Subjects {
+  readonly of: (word: WrittenWord) => Subject;
+}
+
+/** Makes a teller of subjects. */
+export function createSubjects(): Subjects {
+  const known = new Map<string, Subject>();
+  return {
+    of: ({ keys }) => {
+      const name = keys.join(" ");
+      const subject = known.get(name) ?? subjectOf(keys);
+      known.set(name, subject);
+      return subject;
+    },
+  };
+}
+
 /** The spoken words of blocks, with their roles. */
-export function roleWords(blocks: readonly SaidBlock[]): RoleWord[] {
+export function roleWords(blocks: readonly SaidBlock[], subjects: Subjects): RoleWord[] {
   return blocks.flatMap((block) =>
     block.written.words.filter(isSpoken).map((word) => {
-      const subject = subjectOf(word);
+      const subject = subjects.of(word);
       return { word, block, subject, role: `${subject} ${roleOf(word)}` };
     }),
   );
 }
 
-function subjectOf({ keys }: WrittenWord): Subject {
+function subjectOf(keys: readonly string[]): Subject {
   for (const [pattern, subject] of subjects) if (keys.some((key) => pattern.test(key))) return subject;
   return "axes";
 }
