@@ -25,7 +25,7 @@ const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
   comment: "The folders are the pipeline: a stage knows what comes before it.",
   severity: "error",
   from: { path: `^core/${stage}/` },
-  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|index)\\.ts$"] },
+  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|why|index)\\.ts$", "^core/compare/"] },
 }));
 
 module.exports = {
@@ -58,10 +58,18 @@ module.exports = {
     },
     {
       name: "pages-through-the-index",
-      comment: "compile.ts and index.ts reach stages through their index.ts alone, and leave 9-cli alone.",
+      comment:
+        "compile.ts, index.ts and compare reach stages through their index.ts alone, and leave 9-cli alone.",
       severity: "error",
-      from: { path: "^core/[^/]+\\.ts$" },
+      from: { path: "^core/(compare/)?[^/]+\\.ts$" },
       to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "compare-through-the-index",
+      comment: "The comparison of programs is reached through its index.ts alone.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/compare/" },
+      to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
     },
     {
       name: "no-cycles",

@@ -1,5 +1,6 @@
 import type { Argv } from "yargs";
 import createParser from "yargs";
+import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
 import { proveCommand } from "./commands/prove.ts";
@@ -36,6 +37,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .usage("$0 <command>\n\nMakes the program that one particular controller accepts, and proves it.")
     .command(postCommand(end))
     .command(proveCommand(end))
+    .command(compareCommand(end))
     .command(whyCommand(end))
     .command(dialectCommand(end))
     .epilogue(
@@ -44,7 +46,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, why or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })
@@ -65,9 +67,9 @@ function rethrow(said: string, error?: Error): never {
 
 /** An option that is given twice would silently mean its last value. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
-  const repeated = Object.keys(values).find(
-    (name) => name !== "_" && name !== "--" && Array.isArray(values[name]),
-  );
+  const [command] = values["_"] as readonly unknown[];
+  const lists = ["_", "--", ...(command === "compare" ? ["dialect", "d"] : [])];
+  const repeated = Object.keys(values).find((name) => !lists.includes(name) && Array.isArray(values[name]));
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;
 }

@@ -28,6 +28,9 @@ const cases: readonly Case[] = [
   bad("core/3-lower/deep.ts", 'import "../1-job/inner.ts";', "through-the-index"),
   bad("core/page.ts", 'import "./3-lower/fine.ts";', "pages-through-the-index"),
   bad("core/other-page.ts", 'import "./9-cli/index.ts";', "pages-through-the-index"),
+  bad("core/compare/page.ts", 'import "../3-lower/fine.ts";', "pages-through-the-index"),
+  bad("core/compare/files.ts", 'import "../9-cli/index.ts";', "pages-through-the-index"),
+  bad("core/9-cli/inner.ts", 'import "../compare/fine.ts";', "compare-through-the-index"),
   // A ring is reported once, where it is met first.
   bad("core/4-sequence/ring-a.ts", 'import type { B } from "./ring-b.ts"; export type A = B;', "no-cycles"),
   good("core/4-sequence/ring-b.ts", 'import type { A } from "./ring-a.ts"; export type B = A;'),
@@ -67,6 +70,7 @@ const cases: readonly Case[] = [
   good("core/interview/question.ts", 'import "./index.ts";'),
   good("core/cases/index.ts", 'import "#emit"; import "#read"; import "diff";'),
   good("core/9-cli/authoring.ts", 'import "#interview"; import "#cases"; import "@inquirer/prompts";'),
+  good("core/compare/fine.ts", 'import "#base"; import "#report";'),
   good("core/compile.ts", 'import "#base"; import "#report";'),
   good("core/build/fine.ts", 'import "esbuild"; import "node:fs"; import "../1-job/inner.ts";'),
 ];

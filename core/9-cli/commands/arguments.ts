@@ -32,6 +32,13 @@ export interface ProveArguments extends ProgramArguments {
   readonly against?: string | undefined;
 }
 
+/** Arguments of `compare`. */
+export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
+  readonly input: string;
+  readonly dialect: readonly string[];
+  readonly output?: string | undefined;
+}
+
 /** Arguments of `why`. */
 export interface WhyArguments extends ProgramArguments {
   readonly input: string;

@@ -34,6 +34,25 @@ export const watchOption = {
   watch: { type: "boolean", describe: "post again when job, set-up or dialect changes; Ctrl-C ends it" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that compares dialects. */
+export const severalDialects = {
+  dialect: {
+    alias: "d",
+    type: "string",
+    array: true,
+    nargs: 1,
+    requiresArg: true,
+    demandOption: true,
+    describe: "a shipped dialect's name, or a file; state it twice or more",
+  },
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the comparison as a page, .html",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -134,7 +153,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */

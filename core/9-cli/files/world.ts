@@ -85,7 +85,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module" | "dialect file";
+export type Product = "program" | "module" | "dialect file" | "page";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {
