@@ -28,6 +28,14 @@ export type Extends = string;
  */
 export type Sources = [string, ...string[]];
 /**
+ * Keys of which nobody who knows the machine has said yet that they are true of it, as `dialect infer` lists them: each is told on every post, until it is taken out of the list. A confirmation that is listed is a wait or a dwell. A file that extends this one inherits the list, or states its own.
+ *
+ * If wrong: a guess passes for a fact of the machine: the tool cuts before the spindle is at its speed.
+ *
+ * @maxItems 100
+ */
+export type Unanswered = string[];
+/**
  * Ending of the program file, without the dot.
  *
  * If wrong: the controller does not list the file, or opens it as something else.
@@ -2744,6 +2752,7 @@ export interface DialectSchema {
   title?: Title;
   extends?: Extends;
   sources?: Sources;
+  unanswered?: Unanswered;
   file?: File;
   comments?: Comments;
   blocks?: Blocks;
