@@ -63,10 +63,10 @@ function rethrow(said: string, error?: Error): never {
   throw error;
 }
 
-/** An option that is given twice would silently mean its last value. */
+/** An option that is given twice would silently mean its last value; `programs` is the one list of words. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
   const repeated = Object.keys(values).find(
-    (name) => name !== "_" && name !== "--" && Array.isArray(values[name]),
+    (name) => !["_", "--", "programs"].includes(name) && Array.isArray(values[name]),
   );
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;

@@ -20,6 +20,7 @@ export const dialectRules = {
     "A machine is declared in full; without it the longest times are taken, and travel and speeds are not checked.",
   "dialect/unanswered":
     "A key that is listed as unanswered is told on every post; a confirmation among them is a wait or a dwell.",
+  "dialect/exists": "A file that somebody may have written into is not replaced by an inferred one.",
   "dialect/not-a-program": "A dialect is inferred from programs: blocks of letters and numbers.",
   "dialect/not-inferred": "Some shipped dialect can be made to say what the programs say.",
   "dialect/contradiction": "The programs that a dialect is inferred from say a thing in one way.",

@@ -55,3 +55,10 @@ export interface BuildArguments extends OneDialectArguments {
   readonly traced?: boolean | undefined;
   readonly force?: boolean | undefined;
 }
+
+/** Arguments of `dialect infer`. */
+export interface InferArguments extends ReportArguments {
+  readonly programs: readonly string[];
+  readonly output?: string | undefined;
+  readonly from?: string | undefined;
+}

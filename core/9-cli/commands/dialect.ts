@@ -1,27 +1,29 @@
 import type { Argv, CommandModule } from "yargs";
-import type { BuildArguments, OneDialectArguments, ReportArguments, ShowArguments } from "./arguments.ts";
-import { diffOption, examples, moduleOptions, reportOptions } from "./options.ts";
+import type { BuildArguments, InferArguments, OneDialectArguments, ReportArguments, ShowArguments } from "./arguments.ts";
+import { diffOption, examples, inferOptions, moduleOptions, reportOptions } from "./options.ts";
 
 type End = (code: number) => void;
 
-/** `tapewright dialect`: list, show, check, build. */
+/** `tapewright dialect`: list, show, check, build, infer. */
 export function dialectCommand(end: End): CommandModule {
   return {
     command: "dialect",
-    describe: "list, show, check or build dialects",
+    describe: "list, show, check, build or infer dialects",
     builder: (yargs: Argv) =>
       yargs
         .command(listCommand(end))
         .command(showCommand(end))
         .command(checkCommand(end))
         .command(buildCommand(end))
-        .demandCommand(1, "Say what to do with dialects: list, show, check or build.")
+        .command(inferCommand(end))
+        .demandCommand(1, "Say what to do with dialects: list, show, check, build or infer.")
         .epilogue(
           examples(
             ["dialect list", "the shipped dialects"],
             ["dialect show router.dialect.yaml", "its keys and values, and who states them"],
             ["dialect check router.dialect.yaml", "whether a file of your own is sound"],
             ["dialect build router.dialect.yaml", "its emitter, for a program of your own"],
+            ["dialect infer plate.nc", "a dialect file from a program that runs"],
           ),
         ),
     handler: () => undefined,
@@ -91,6 +93,31 @@ function buildCommand(end: End): CommandModule<object, BuildArguments> {
     handler: async (args) => {
       const { runBuild } = await import("../run-build.ts");
       end(await runBuild(args));
+    },
+  };
+}
+
+const inferFooter = `What the programs do not show is listed as questions, with the answer that holds
+until you give another. Whether the spindle is up to speed or stands is never
+taken from a program: it is told on every post until it is answered.
+
+${examples(
+  ["dialect infer plate.nc", "prints the file, and says what it rests on"],
+  ["dialect infer a.nc b.nc -o my-router.dialect.yaml", "learns from both, and writes the file"],
+)}`;
+
+function inferCommand(end: End): CommandModule<object, InferArguments> {
+  return {
+    command: "infer <programs..>",
+    describe: "a dialect file from programs that run",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("programs", { type: "string", array: true, demandOption: true, describe: "programs known to run on the machine; - is standard input" }) // prettier-ignore
+        .options({ ...inferOptions, ...reportOptions })
+        .epilogue(inferFooter) as unknown as Argv<InferArguments>,
+    handler: async (args) => {
+      const { runInfer } = await import("../run-infer.ts");
+      end(await runInfer(args));
     },
   };
 }

@@ -41,6 +41,17 @@ export const moduleOptions = {
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that infers a dialect file. */
+export const inferOptions = {
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "NAME.dialect.yaml, or - for standard output, where it goes without this",
+  },
+  from: { type: "string", requiresArg: true, describe: "the shipped dialect to extend; else the nearest" },
+} as const satisfies Record<string, Options>;
+
 /** The file that a command is about. */
 export function fileArgument<Name extends string>(yargs: Argv, name: Name, describe: string) {
   return (
@@ -90,6 +101,7 @@ export const optionNames: readonly string[] = [
   dialectOptions,
   outputOption,
   moduleOptions,
+  inferOptions,
   diffOption,
   againstOption,
   questionOptions,
@@ -107,7 +119,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 
 /** Every command, and every command of `dialect`. */
 export const commands: readonly string[] = ["post", "prove", "why", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
+export const dialectCommands: readonly string[] = ["list", "show", "check", "build", "infer"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

@@ -81,7 +81,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module";
+export type Product = "program" | "module" | "dialect file";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {
