@@ -113,7 +113,7 @@ function describe(found: Inference, findings: readonly Located[], target: Target
       stated,
       shown: inherited.length,
       unanswered: dialect.unanswered,
-      questions: asked.map(({ keys, ask, answer }) => ({ keys, ask, answer })),
+      questions: asked.map(({ keys, ask, answers }) => ({ keys, ask, answers: answers.map((one) => one ?? null) })),
       measured: measured.map(({ findings: said, ...counts }) => ({ ...counts, findings: said.length })),
       text,
     },
@@ -134,7 +134,7 @@ function inferenceText({ summary, output }: Reportable, { width, paint }: Layout
     "",
     paint("warning", "Not shown by the programs: answer these before anything runs"),
     ...unanswered.flatMap((key) => hang("  ! ", clean(key), width)),
-    ...questions.flatMap(({ ask, keys, answer }) => hang("  - ", clean(`${ask} Now ${keys[0]}: ${answerText(answer)}`), width)), // prettier-ignore
+    ...questions.flatMap((one) => hang("  - ", clean(`${one.ask} Now ${answerText(one)}`), width)),
   ];
 }
 

@@ -5,8 +5,9 @@ import { generateEmitter, loadEmitter } from "#emit";
 import type { Archetype } from "./archetype.ts";
 import type { CodeKeys } from "./code-keys.ts";
 import { codeKeys } from "./code-keys.ts";
+import { consequences } from "./consequences.ts";
 import { carefulConfirmations, confirmationsOf } from "./confirmations.ts";
-import type { Base, Observed } from "./evidence.ts";
+import type { Base, Observed, Value } from "./evidence.ts";
 import type { Ready } from "./measure.ts";
 import type { Asked } from "./questions.ts";
 import { openQuestions } from "./questions.ts";
@@ -28,6 +29,8 @@ export interface Draft {
 export interface SoundDraft extends Draft, Ready {
   readonly text: string;
   readonly asked: readonly Asked[];
+  /** What the file states beside, since it is not to be inherited; asked. */
+  readonly careful: readonly StatedKey[];
   /** Why keys that the programs show are not in the file. */
   readonly findings: readonly Finding[];
 }
@@ -63,7 +66,7 @@ export async function complete(draftOf: Draft, all: readonly Archetype[], file: 
   let { stated } = draftOf;
   for (let tries = 0; tries < mostTries; tries++) {
     const made = await attempt({ ...draftOf, stated }, all, file, loader);
-    if ("ready" in made) return { ...draftOf, stated, ...made.ready, text: made.text, asked: made.asked, findings };
+    if ("ready" in made) return { ...draftOf, stated, ...made.ready, text: made.text, asked: made.asked, careful: made.careful, findings };
     const left = without(stated, made.errors);
     if (left === undefined) return undefined;
     findings.push(...left.findings);
@@ -81,16 +84,17 @@ export interface FileFacts {
 }
 
 type Attempt =
-  | { readonly ready: Ready; readonly text: string; readonly asked: readonly Asked[] }
+  | { readonly ready: Ready; readonly text: string; readonly asked: readonly Asked[]; readonly careful: readonly StatedKey[] }
   | { readonly errors: readonly Finding[] };
 
 async function attempt(draftOf: Draft, all: readonly Archetype[], { name, programs }: FileFacts, loader: DialectLoader): Promise<Attempt> {
   const { archetype, stated, inherited } = draftOf;
-  const careful = carefulConfirmations(archetype, all).filter(({ key }) => !stated.some((one) => one.key === key));
+  const careful = [...carefulConfirmations(archetype, all), ...consequences(draftOf)].filter(({ key }) => !stated.some((one) => one.key === key)); // prettier-ignore
   const keys = [...stated, ...careful];
   const answers = laidOver(keys, archetype.base);
   const asked = openQuestions(new Set([...stated, ...inherited].map(({ key }) => key)), answers);
-  const unanswered = [...confirmationsOf(answers), ...asked.filter(({ safety, keys: [key] }) => safety && !key.startsWith("confirm.")).map(({ keys: [key] }) => key)]; // prettier-ignore
+  const risky = asked.flatMap(({ safety, keys: open }) => (safety ? open : []));
+  const unanswered = [...new Set([...confirmationsOf(answers), ...risky])];
   const written: WrittenKey[] = [
     { key: "dialect", value: name, comment: "" },
     { key: "title", value: `Inferred from ${titleOf(programs)}`, comment: "" },
@@ -106,7 +110,7 @@ async function attempt(draftOf: Draft, all: readonly Archetype[], { name, progra
   const dialect = await resolveDialect(path, own, (finding) => errors.push(finding));
   if (dialect === undefined) return { errors: errors.filter(({ severity }) => severity === "error") };
   const emitter = await loadEmitter(generateEmitter(dialect.format, { traced: false }));
-  return { ready: { dialect, emitter }, text, asked };
+  return { ready: { dialect, emitter }, text, asked, careful };
 }
 
 function titleOf(programs: readonly string[]): string {
@@ -117,14 +121,18 @@ function titleOf(programs: readonly string[]): string {
 function headOf(asked: readonly Asked[], programs: readonly string[]): string[] {
   return [
     `Inferred from ${titleOf(programs)}; a line's comment is its evidence. What the programs do not show is as in the dialect that is extended:`,
-    ...asked.map(({ keys, ask, answer }) => `- ${ask} ${keys[0]}: ${answerText(answer)}`),
+    ...asked.map((one) => `- ${one.ask} ${answerText(one)}`),
   ];
 }
 
-/** An answer as a line has it. */
-export function answerText(answer: Asked["answer"]): string {
-  if (answer === undefined) return "not stated";
-  const text = typeof answer === "object" ? JSON.stringify(answer).replaceAll('"', "") : String(answer);
+/** The keys that a question leaves open with the values that hold: "dwell.unit: s". */
+export function answerText({ keys, answers }: Asked): string {
+  return keys.map((key, index) => `${key}: ${valueText(answers[index])}`).join(", ");
+}
+
+function valueText(value: Value | undefined): string {
+  if (value === undefined) return "not stated";
+  const text = typeof value === "object" ? JSON.stringify(value).replaceAll('"', "") : String(value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }
 

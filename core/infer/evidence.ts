@@ -17,6 +17,8 @@ export interface Settled {
   readonly holds?: (inherited: Value | undefined, base: Base) => boolean;
   /** "on 412 of 412 line blocks, e.g. line 57" */
   readonly evidence: string;
+  /** Shown from one side alone, such as the longest block: what is inherited holds, and is asked all the same. */
+  readonly limit?: true;
   /** Stated beside another key alone: the key needs it where the file has to state that one. */
   readonly only?: (base: Base) => boolean;
 }
@@ -88,7 +90,7 @@ export function settle(
   key: string,
   value: Settled["value"],
   evidence: string,
-  more: Pick<Settled, "holds" | "only"> = {},
+  more: Pick<Settled, "holds" | "only" | "limit"> = {},
 ): Settled {
   return { kind: "settled", key, value, evidence, ...more };
 }

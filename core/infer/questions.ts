@@ -2,8 +2,10 @@ import type { Base, Value } from "./evidence.ts";
 
 /** Something that the programs do not show, and that somebody who knows the machine has to say. */
 export interface Question {
-  /** Keys that answer it; it is asked where none of them is shown by the programs. */
+  /** Keys that answer it, each by itself; those that the programs do not show are asked. */
   readonly keys: readonly string[];
+  /** Whether one of the keys is enough of an answer. */
+  readonly any?: true;
   readonly ask: string;
   /** Whether a wrong answer can hurt: it is then said on every post until it is answered. */
   readonly safety?: true;
@@ -16,8 +18,8 @@ export interface Asked {
   readonly keys: readonly string[];
   readonly ask: string;
   readonly safety: boolean;
-  /** Of its first key, as the file or what it extends has it; undefined: nobody says. */
-  readonly answer: Value | undefined;
+  /** Of each key, as the file or what it extends has it; undefined: nobody says. */
+  readonly answers: readonly (Value | undefined)[];
 }
 
 const isSwap = (...styles: readonly string[]) => (base: Base): boolean => styles.includes(String(base("machine.swap"))); // prettier-ignore
@@ -43,13 +45,13 @@ export const questions: readonly Question[] = [
   { keys: ["machine.outputs", "machine.hood"], ask: "Does the program switch outputs, or lift a hood?" },
   { keys: ["dwell.unit"], safety: true, ask: "Does a dwell count seconds, milliseconds or revolutions?" },
   { keys: ["dwell.word"], safety: true, ask: "Which letter has the time of a dwell?" },
-  { keys: ["units.mm", "units.inch"], safety: true, ask: "Which codes state the units, and what holds without them?" },
-  { keys: ["numbers.length.mm", "numbers.length.inch"], safety: true, when: (base) => base("numbers.point") === "never", ask: "What is the least increment: how many digits stand behind the implied point?" }, // prettier-ignore
+  { keys: ["units.mm", "units.inch"], any: true, safety: true, ask: "Which codes state the units, and what holds without them?" },
+  { keys: ["numbers.length.mm", "numbers.length.inch"], any: true, ask: "What is the least increment: how many digits can stand behind the point, be it written or implied?" }, // prettier-ignore
   { keys: ["numbers.point"], safety: true, ask: "Must a number have a point, may it, or is the point implied?" },
   { keys: ["numbers.trailing-zeros"], ask: "Are zeros at the end of a number written?" },
   { keys: ["numbers.leading-zero"], ask: "Does a number below 1 have a zero before its point?" },
-  { keys: ["numbers.arc-centre.mm", "numbers.arc-centre.inch"], ask: "How many digits have arc centres and radii?" },
-  { keys: ["numbers.feed-per-minute.mm", "numbers.feed-per-minute.inch"], ask: "How many digits has a feed?" },
+  { keys: ["numbers.arc-centre.mm", "numbers.arc-centre.inch"], any: true, ask: "How many digits have arc centres and radii?" },
+  { keys: ["numbers.feed-per-minute.mm", "numbers.feed-per-minute.inch"], any: true, ask: "How many digits has a feed?" },
   { keys: ["numbers.speed"], ask: "How many digits behind the point has a speed?" },
   { keys: ["numbers.angle"], ask: "How many digits have rotary axes, and what are their letters?" },
   { keys: ["blocks.order"], ask: "In which order do words stand in a block?" },
@@ -78,16 +80,24 @@ export const questions: readonly Question[] = [
   { keys: ["path.exact", "path.blend"], ask: "Which words hold the exact path, and which blend corners?" },
   { keys: ["feed.per-revolution", "feed.inverse-time"], ask: "Are there feeds by the turn of the spindle, or by inverse time?" }, // prettier-ignore
   { keys: ["compensation"], ask: "Are there words for compensation by the tool's radius?" },
-  { keys: ["cycles.drill", "cycles.peck"], ask: "Which fixed cycles are there, and what does each do?" },
+  { keys: ["cycles.drill", "cycles.peck"], any: true, ask: "Which fixed cycles are there, and what does each do?" },
   { keys: ["cycles.levels"], safety: true, when: has("cycles.drill"), ask: "Are the levels of cycles places, or do they count from one another?" }, // prettier-ignore
-  { keys: ["cycles.return.initial", "cycles.return.without"], safety: true, when: has("cycles.drill"), ask: "To which level does the tool go between holes?" }, // prettier-ignore
+  { keys: ["cycles.return.initial", "cycles.return.without"], any: true, safety: true, when: has("cycles.drill"), ask: "To which level does the tool go between holes?" }, // prettier-ignore
   { keys: ["cycles.back-off"], when: has("cycles.peck"), ask: "How far does the controller back off between pecks?" },
   { keys: ["cycles.words.dwell-unit"], when: has("cycles.dwell"), ask: "What does the dwell of a cycle count?" },
-  { keys: ["cycles.repeat", "cycles.positions"], when: has("cycles.drill"), ask: "What do later holes of a cycle state?" },
+  { keys: ["cycles.repeat", "cycles.positions", "cycles.definition"], when: has("cycles.drill"), ask: "What do later holes of a cycle state?" },
   { keys: ["cycles.ended-by", "cycles.initial-level"], when: has("cycles.drill"), ask: "What ends a series of holes, and where is the initial level taken?" }, // prettier-ignore
-  { keys: ["spindle.order"], ask: "Does the speed stand before the start of the spindle?" },
+  { keys: ["spindle.order", "spindle.blocks"], ask: "Does the speed stand before the start of the spindle, and in its block?" }, // prettier-ignore
+  { keys: ["tools.order", "tools.blocks"], when: isSwap("controller"), ask: "Do tool word and change share a block, and which comes first?" }, // prettier-ignore
+  { keys: ["length-offset.word", "length-offset.added"], when: has("length-offset.on"), ask: "Which number has the length offset of a tool?" }, // prettier-ignore
+  { keys: ["numbers.code-width.G", "numbers.code-width.M", "numbers.code-width.T", "numbers.code-width.H", "numbers.code-width.D"], ask: "Have codes, tool and offset numbers zeros in front?" }, // prettier-ignore
+  { keys: ["units.stated"], ask: "May the units be stated with other modes, or in the first block alone?" },
+  { keys: ["motion.rapid-axes"], ask: "May a rapid move several axes at once?" },
+  { keys: ["numbers.plus"], ask: "Have positive numbers a sign?" },
+  { keys: ["blocks.m-words"], ask: "How many M words may a block have?" },
+  { keys: ["comments.longest", "comments.place"], ask: "How long may a comment be, and may it share a block with words?" }, // prettier-ignore
   { keys: ["spindle.ccw"], ask: "Does the spindle also turn counter-clockwise?" },
-  { keys: ["coolant.mist", "coolant.flood", "coolant.air", "coolant.through-tool"], ask: "Which codes turn which coolant on?" }, // prettier-ignore
+  { keys: ["coolant.mist", "coolant.flood", "coolant.air", "coolant.through-tool"], any: true, ask: "Which codes turn which coolant on?" }, // prettier-ignore
   { keys: ["tools.preselect"], when: isSwap("controller"), ask: "Is the next tool chosen beforehand?" },
   { keys: ["tools.empty"], when: isSwap("controller"), ask: "Is the last tool put away, and by which tool word?" },
   { keys: ["stops.stop", "stops.optional", "stops.resume"], ask: "Which codes stop the program, and what holds when it goes on?" }, // prettier-ignore
@@ -103,7 +113,10 @@ export const questions: readonly Question[] = [
  */
 export function openQuestions(shown: ReadonlySet<string>, answers: Base): Asked[] {
   const isShown = (key: string): boolean => shown.has(key) || [...shown].some((one) => one.startsWith(`${key}.`));
-  return questions
-    .filter(({ keys, when }) => !keys.some(isShown) && (when === undefined || when(answers)))
-    .map(({ keys, ask, safety }) => ({ keys, ask, safety: safety === true, answer: answers(keys[0]) }));
+  return questions.flatMap(({ keys, ask, safety, any, when }) => {
+    if (when !== undefined && !when(answers)) return [];
+    const open = any === true && keys.some(isShown) ? [] : keys.filter((key) => !isShown(key));
+    if (open.length === 0) return [];
+    return [{ keys: open, ask, safety: safety === true, answers: open.map((key) => answers(key)) }];
+  });
 }

@@ -10,6 +10,7 @@ import { framing } from "./rules/framing.ts";
 import { modality } from "./rules/modality.ts";
 import { numbers } from "./rules/numbers.ts";
 import { wordOrder } from "./rules/order.ts";
+import { sections } from "./rules/sections.ts";
 import { spindle } from "./rules/spindle.ts";
 import { tools } from "./rules/tools.ts";
 import type { Sample } from "./sample.ts";
@@ -28,6 +29,7 @@ const rules: readonly ((sample: Sample) => Observed[])[] = [
   dwell,
   cycles,
   spindle,
+  sections,
   tools,
 ];
 

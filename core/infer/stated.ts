@@ -25,7 +25,8 @@ export function divide(observed: readonly Observed[], base: Base): Divided {
     if (one.only && !one.only(base)) continue;
     const value = typeof one.value === "function" ? one.value(base) : one.value;
     const entry = { key: one.key, value, evidence: one.evidence };
-    (agrees(one, value, base) ? inherited : stated).set(one.key, entry);
+    if (!agrees(one, value, base)) stated.set(one.key, entry);
+    else if (one.limit !== true) inherited.set(one.key, entry);
   }
   return { stated: asMappings([...stated.values()], base), inherited: [...inherited.values()] };
 }

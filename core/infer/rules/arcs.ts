@@ -68,6 +68,7 @@ function locate(arc: Arc, absolute: boolean, byRadius: boolean): void {
     const chord = distance(start, end);
     const half = (Math.asin(Math.min(1, chord / (2 * Math.abs(radius)))) * 180) / Math.PI;
     arc.sweep = radius < 0 ? 360 - 2 * half : 2 * half;
+    arc.centre = centreBeside(start, end, radius, clockwise);
     return;
   }
   if (centreWords === undefined) return;
@@ -78,6 +79,16 @@ function locate(arc: Arc, absolute: boolean, byRadius: boolean): void {
   arc.centre = centre;
   const same = start[0] === end[0] && start[1] === end[1];
   arc.sweep = same ? 360 : ((turned % 360) + 360) % 360 || 360;
+}
+
+/** The centre of an arc by its radius: left of the way from start to end for a short counter-clockwise one. */
+function centreBeside(start: Arc["start"], end: Arc["end"], radius: number, clockwise: boolean): Arc["start"] {
+  const chord = distance(start, end);
+  if (chord === 0) return start;
+  const height = Math.sqrt(Math.max(0, radius * radius - (chord * chord) / 4));
+  const side = (clockwise ? -1 : 1) * (radius < 0 ? -1 : 1);
+  const [one, two] = [(end[0] - start[0]) / chord, (end[1] - start[1]) / chord];
+  return [(start[0] + end[0]) / 2 - side * height * two, (start[1] + end[1]) / 2 + side * height * one];
 }
 
 /** Largest sweeps are shown from below; a limit shows where a circle goes on in the next block. */
@@ -118,7 +129,7 @@ function limits(known: readonly Arc[], joined: readonly Joint[], largest: Arc): 
   const atLeast = (inherited: Value | undefined): boolean => typeof inherited === "number" && inherited >= seen;
   const crossing = known.find((arc) => arc.centre && crosses(arc));
   const any = crossing ? [settle("arc.quadrants", "any", `the arc on ${lineOf(crossing.line)} crosses a quadrant line`)] : [];
-  const lone = settle("arc.largest-sweep", seen > 180 ? 360 : 180, `${String(seen)} degrees on ${lineOf(largest.line)}; the limit itself is asked`, { holds: atLeast }); // prettier-ignore
+  const lone = settle("arc.largest-sweep", seen > 180 ? 360 : 180, `${String(seen)} degrees on ${lineOf(largest.line)}; the limit itself is asked`, { holds: atLeast, limit: true }); // prettier-ignore
   if (joined.length === 0) return [...any, lone];
   const atLines = joined.filter(({ first }) => first.centre && onQuadrantLine(first));
   const quarters = joined.filter(({ first }) => first.sweep! <= 90.01);

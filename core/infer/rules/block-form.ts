@@ -92,9 +92,9 @@ function lengths({ blocks }: Sample): Observed[] {
   const seen = (what: string, { value, block }: Extreme): string =>
     `${String(value)} ${what} on ${lineOf(block.line)}; the limit itself is asked`;
   return [
-    settle("blocks.longest", Math.max(20, longest.value), seen("characters", longest), { holds: atLeast(longest.value) }), // prettier-ignore
-    settle("blocks.most-words", most.value, seen("words", most), { holds: atLeast(most.value) }),
-    settle("blocks.m-words", Math.min(8, Math.max(1, withMost.value)), seen("M words", withMost), { holds: atLeast(withMost.value) }), // prettier-ignore
+    settle("blocks.longest", Math.max(20, longest.value), seen("characters", longest), { holds: atLeast(longest.value), limit: true }), // prettier-ignore
+    settle("blocks.most-words", most.value, seen("words", most), { holds: atLeast(most.value), limit: true }),
+    settle("blocks.m-words", Math.min(8, Math.max(1, withMost.value)), seen("M words", withMost), { holds: atLeast(withMost.value), limit: true }), // prettier-ignore
   ];
 }
 

@@ -13,7 +13,7 @@ export function comments({ lines, byProgram }: Sample): Observed[] {
   const shares = (inherited: Value | undefined): boolean => beside.length === 0 || inherited === "anywhere";
   return [
     ...vote("comments.style", style, "lines with comments"),
-    settle("comments.longest", Math.max(8, Math.min(200, lengthOf(longest))), `the longest one stands on ${lineOf(longest)}; the limit itself is asked`, { holds: (inherited) => typeof inherited === "number" && inherited >= lengthOf(longest) }), // prettier-ignore
+    settle("comments.longest", Math.max(8, Math.min(200, lengthOf(longest))), `the longest one stands on ${lineOf(longest)}; the limit itself is asked`, { holds: (inherited) => typeof inherited === "number" && inherited >= lengthOf(longest), limit: true }), // prettier-ignore
     ...(beside.length === 0
       ? []
       : [settle("comments.place", "anywhere", `beside words on ${lineOf(beside[0])}`, { holds: shares })]),

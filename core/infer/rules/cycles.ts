@@ -18,7 +18,7 @@ export function cycles({ byProgram }: Sample): Observed[] {
   const later = all.flatMap((series) => series.later.map((block) => ({ block, series })));
   return [
     ...vote("cycles.definition", all.map(({ first, later: more }): Ballot => ({ value: hasPlace(first) || more.length === 0 ? "with-first-hole" : "apart", line: first.line })), "blocks that define a cycle"), // prettier-ignore
-    ...vote("cycles.repeat", later.flatMap(({ block }): Ballot[] => [{ value: block.words.has("R") || statesCode(block) ? "all" : "positions", line: block.line }]), "later holes"), // prettier-ignore
+    ...vote("cycles.repeat", later.flatMap(({ block }): Ballot[] => [{ value: block.words.has("R") ? "all" : "positions", line: block.line }]), "later holes"), // prettier-ignore
     ...positions(later.map(({ block }) => block)),
     ...letters(all),
     ...levels(all),
@@ -90,10 +90,15 @@ function letters(all: readonly Series[]): Observed[] {
   const retract = all.flatMap(({ first }): Ballot[] => (first.words.has("R") ? [{ value: "R", line: first.line }] : [])); // prettier-ignore
   return [
     ...vote("cycles.words.peck", peck, "cycles with pecks"),
-    ...vote("cycles.words.repeat", zero, "cycles that are defined without a hole"),
+    ...vote("cycles.words.repeat", zero.length === 0 ? withoutWord(all) : zero, "cycles that are defined without a hole"),
     ...vote("cycles.words.dwell", dwell, "cycles with a dwell"),
     ...vote("cycles.words.retract", retract, "cycles"),
   ];
+}
+
+/** Cycles that are defined without a place, and without a word that says so. */
+function withoutWord(all: readonly Series[]): Ballot[] {
+  return all.flatMap(({ first, later }) => (hasPlace(first) || later.length === 0 ? [] : [{ value: "none", line: first.line }])); // prettier-ignore
 }
 
 /** Absolute levels have the bottom below the retract level and that not above where the tool stands. */
@@ -120,7 +125,7 @@ function dwellUnit(all: readonly Series[]): Observed[] {
   if (broken.length > 0 && large.length === 0)
     return [settle("cycles.words.dwell-unit", "s", counted(broken, dwells.length, "dwells of cycles have a part behind the point"))]; // prettier-ignore
   if (large.length === dwells.length)
-    return [settle("cycles.words.dwell-unit", "ms", counted(large, dwells.length, "dwells of cycles are 100 or more"), { holds: (inherited) => inherited === "ms" || inherited === "rev" })]; // prettier-ignore
+    return [settle("cycles.words.dwell-unit", "ms", counted(large, dwells.length, "dwells of cycles are 100 or more"), { only: (base) => base("cycles.words.dwell-unit") !== "rev" })]; // prettier-ignore
   return [];
 }
 

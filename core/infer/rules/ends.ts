@@ -68,6 +68,9 @@ function units(sample: Sample): Observed[] {
     if (!first) return [];
     const begins = blocks.find(({ line }) => line.words.length > 0);
     const alone = first === begins && first.line.words.length === 1 && stating.length === 1;
+    // Where each mode has a block of its own, so has this one.
+    const shared = blocks.some(({ g, line }) => g.length > 1 && g.length === line.words.length);
+    if (alone && !shared) return [];
     return [{ value: alone ? "first-block" : "with-modes", line: first.line }];
   });
   const own = unitsOf(sample);

@@ -1,4 +1,4 @@
-import type { Ballot, Observed } from "../evidence.ts";
+import type { Ballot, Observed, Settled } from "../evidence.ts";
 import { vote } from "../evidence.ts";
 import type { Sample } from "../sample.ts";
 import type { AxisLetter, Block, Motion } from "../walk.ts";
@@ -77,9 +77,19 @@ function feedWords({ blocks }: Sample, feeding: readonly Moving[]): Observed[] {
   const cutting = same.filter((block) => isFeed(before.get(block)));
   const behindRapid = same.filter((block) => before.get(block)?.motion?.code === 0);
   const inRuns = vote("modal.feed", cutting.map(({ motion, line }): Ballot => ({ value: motion.feed ? "each-block" : "modal", line })), "feed blocks behind one with the same feed"); // prettier-ignore
-  const eachBlock = inRuns.some((one) => one.kind === "settled" && one.value === "each-block");
-  if (eachBlock) return inRuns;
+  const ofRuns = inRuns.find((one) => one.kind === "settled");
+  if (ofRuns?.value === "each-block") return inRuns;
   const doubts = inRuns.filter(({ kind }) => kind === "contradiction");
   const behind = vote("modal.feed", behindRapid.map(({ motion, line }): Ballot => ({ value: motion.feed ? "after-rapid" : "modal", line })), "feed blocks behind a rapid with the feed of the cut before"); // prettier-ignore
-  return [...behind, ...doubts];
+  return [...doubts, ...withRuns(behind, ofRuns)];
+}
+
+/** Either observation alone leaves two of the three ways open: what is inherited stands if it is one of them. */
+function withRuns(behind: readonly Observed[], ofRuns: Settled | undefined): Observed[] {
+  const settled = behind.find((one) => one.kind === "settled");
+  if (settled === undefined)
+    return [...behind, ...(ofRuns ? [{ ...ofRuns, holds: (inherited: unknown) => inherited === "modal" || inherited === "after-rapid" }] : [])]; // prettier-ignore
+  if (ofRuns !== undefined || settled.value === "modal") return [...behind];
+  const holds = (inherited: unknown): boolean => inherited === "after-rapid" || inherited === "each-block";
+  return behind.map((one) => (one === settled ? { ...settled, holds } : one));
 }

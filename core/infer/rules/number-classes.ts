@@ -47,7 +47,7 @@ function classOf({ g, motion, feedMode, m }: Block, { letter }: Word): NumberCla
   if (letter === "F") return feedClass(feedMode);
   if (letter === "S") return "speed";
   if (motion === undefined || m.length > 1) return undefined;
-  if (motion.isCycle) return cycleClass(letter);
+  if (motion.isCycle) return cycleClass(letter, motion.code);
   const isArc = motion.code === 20 || motion.code === 30;
   return isArc && "IJKR".includes(letter) ? "arc-centre" : undefined;
 }
@@ -57,8 +57,9 @@ function feedClass(mode: number | undefined): NumberClass {
   return mode === 930 ? "inverse-time" : "feed-per-minute";
 }
 
-function cycleClass(letter: string): NumberClass | undefined {
+function cycleClass(letter: string, code: number): NumberClass | undefined {
   if (letter === "R") return "length";
-  if (letter === "Q") return "peck";
+  const isPecking = code === 830 || code === 730;
+  if (letter === "Q" || (isPecking && "KID".includes(letter))) return "peck";
   return letter === "P" ? "cycle-dwell" : undefined;
 }

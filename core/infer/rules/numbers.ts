@@ -58,7 +58,7 @@ function decimalsKey(key: string, style: NumberStyle, spoken: readonly Spoken[])
     decimals.exact ? bare(inherited) === decimals.least : bare(inherited) >= decimals.least;
   const says = `${String(decimals.least)} digits behind the point, e.g. ${deepest.letter}${deepest.digits} on ${lineOf(deepest.line)}`;
   const evidence = decimals.exact ? says : `at most ${says}; zeros at the end are left out, so that there may be more`;
-  return [settle(key, decimals.least, evidence, { holds })];
+  return [settle(key, decimals.least, evidence, { holds, ...(decimals.exact ? {} : { limit: true }) })];
 }
 
 function behindPoint(digits: string): number {
@@ -73,6 +73,8 @@ function ownKeys(path: string, style: NumberStyle, common: NumberStyle): Settled
     ["point", style.point, common.point, style.pointSaid],
     ["trailing-zeros", style.trailingZeros, common.trailingZeros, style.trailingSaid],
     ["leading-zero", style.leadingZero, common.leadingZero, style.leadingSaid],
+    // Feeds, speeds and times have no direction, and never a sign.
+    ...(path === "numbers.arc-centre" || path === "numbers.peck" ? [["plus", style.plus, common.plus, style.plusSaid] as const] : []), // prettier-ignore
   ] as const;
   return entries.flatMap(([name, own, other, said]) =>
     own === undefined || own === other
