@@ -20,5 +20,5 @@ export function printNumber(units: number, { decimals, point, zeros, leading, pl
   if (isWhole && point === "when-needed") return sign + whole;
   if (zeros !== "keep") behind = behind.replace(/0+$/, "");
   if (zeros === "one" && behind === "") behind = "0";
-  return `${sign}${whole === "0" && leading === "drop" && !isWhole ? "" : whole}.${behind}`;
+  return `${sign}${whole === "0" && leading === "drop" && behind !== "" ? "" : whole}.${behind}`;
 }

@@ -286,7 +286,8 @@ function oneArc(printer: Printer, { cw, x, y, cx, cy, feed }: Arc): void {
   const { style } = printer;
   const [startX, startY] = [printer.x!, printer.y!];
   const all = style["modal.axes"] === "all";
-  const both = all || style["modal.arc-end"] === "both";
+  // A full circle has to name an end (NISTIR 6556 3.5.3).
+  const both = all || style["modal.arc-end"] === "both" || (startX === x && startY === y);
   const words: (readonly [string, string])[] = [...motionWord(printer, cw ? 2 : 3)];
   for (const [axis, target] of [["x", x], ["y", y]] as const) { // prettier-ignore
     const word = axisWord(printer, axis, target, both);
@@ -320,7 +321,7 @@ function holes(printer: Printer, step: Holes): void {
     const ownWord = style["modal.motion"] === "each-block" ? [["G", String(step.code)] as const] : [];
     // The code of a cycle is a motion word: where those are modal, a later hole leaves it out.
     const isLater = index > 0 || apart;
-    const all = cycleWords(printer, step).filter(([letter, text]) => !isLater || ownWord.length > 0 || letter !== "G" || text === "99"); // prettier-ignore
+    const all = cycleWords(printer, step).filter(([letter, text]) => !isLater || ownWord.length > 0 || letter !== "G" || text === "99" || text === "98"); // prettier-ignore
     const words: (readonly [string, string])[] = says ? [...all] : isLater ? [...ownWord] : [];
     const before = [printer.x, printer.y];
     for (const [axis, target] of [["x", x], ["y", y]] as const) { // prettier-ignore
@@ -341,7 +342,8 @@ function cycleWords(printer: Printer, { code: cycle, depth, retract: level, peck
   const { style } = printer;
   const relative = style["cycles.levels"] === "relative" || style["distance.programs-in"] === "incremental";
   return [
-    ["G", "99"],
+    // By increments every hole starts from the initial level; from the retract level controllers differ.
+    ["G", style["distance.programs-in"] === "incremental" ? "98" : "99"],
     ["G", String(cycle)],
     ["Z", length(printer, relative ? depth - level : depth)],
     ["R", length(printer, relative ? level - clear : level)],

@@ -131,7 +131,9 @@ export function drawStyle(random: () => number): Style {
     style["arc.form"] = "incremental-centre";
   // Where whole numbers have no point, no zeros are kept behind it; all axes are ends of arcs, too.
   if (style["numbers.point"] === "when-needed") style["numbers.trailing-zeros"] = "drop";
-  if (style["modal.axes"] === "all") style["modal.arc-end"] = "both";
+  if (style["modal.axes"] === "all") style["modal.arc-end"] = style["cycles.positions"] = "both";
+  // Controllers differ about a retract level that is said again by increments while the tool stands at it.
+  if (style["distance.programs-in"] === "incremental") style["cycles.repeat"] = "positions";
   // Where each mode has a block of its own, nothing tells a first block of units from the others.
   if (style["blocks.modes"] === "apart") style["units.stated"] = "with-modes";
   return style;

@@ -63,7 +63,13 @@ function hasPlace({ words }: Block): boolean {
 /** Whether a hole on the line of the one before states the coordinate that stays. */
 function positions(later: readonly Block[]): Observed[] {
   const ballots = later.flatMap(({ motion, words, line }): Ballot[] => {
-    if (!motion?.absolute) return [];
+    if (!motion) return [];
+    // By increments a coordinate that stays is a word of 0, or none.
+    if (!motion.absolute) {
+      const zero = ["X", "Y"].some((letter) => words.get(letter)?.value === 0);
+      if (words.has("X") && words.has("Y")) return zero ? [{ value: "both", line }] : [];
+      return [{ value: "changed", line }];
+    }
     const still = (["X", "Y"] as const).filter((letter) => motion.before[letter] !== undefined && motion.before[letter] === motion.after[letter]); // prettier-ignore
     if (still.length === 0) return [];
     return [{ value: still.every((letter) => words.has(letter)) ? "both" : "changed", line }];
