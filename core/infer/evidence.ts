@@ -99,3 +99,8 @@ export function settle(
 export function lineOf({ number }: Line): string {
   return `line ${String(number)}`;
 }
+
+/** The largest of many numbers, or a floor below them; a list of any length. */
+export function largestOf(numbers: readonly number[], floor = -Infinity): number {
+  return numbers.reduce((most, one) => (one > most ? one : most), floor);
+}

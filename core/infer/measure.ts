@@ -39,11 +39,21 @@ export function measure(program: Program, { dialect, emitter }: Ready, stated: U
   } catch (error) {
     // The emitter has no word for a step that the program has: the rest is not written, and counts as different.
     if (!(error instanceof Error)) throw error;
-    findings.push({ rule: "dialect/inferred", severity: "warning", message: `The program cannot be written again to its end: ${error.message}.` }); // prettier-ignore
+    findings.push(notWritten(program.file, error.message));
   }
   return { file: program.file, ...compareBlocks(program, text + decoder.decode(), format), findings };
 }
 
 function inFile(finding: Finding, file: string): Finding {
   return finding.place === undefined ? finding : { ...finding, place: { ...finding.place, file } };
+}
+
+function notWritten(file: string, why: string): Finding {
+  const [reason = why] = why.split(";");
+  return {
+    rule: "dialect/inferred",
+    severity: "warning",
+    message: `The program cannot be written again to its end. ${reason}.`,
+    place: { source: "program", offset: 0, file },
+  };
 }

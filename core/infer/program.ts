@@ -28,7 +28,7 @@ export interface Program {
 }
 
 /** Most bytes that are studied of one program from its beginning, and from its end. */
-export const mostStudied = { beginning: 4 << 20, end: 64 << 10 } as const;
+export const mostStudied = { beginning: 1 << 20, end: 64 << 10 } as const;
 
 /** Takes a program apart into lines. Of a very long one the beginning and the end are taken. */
 export function takeApart({ file, bytes }: SampleText): Program {

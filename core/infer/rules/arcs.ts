@@ -1,5 +1,5 @@
 import type { Ballot, Observed, Value } from "../evidence.ts";
-import { counted, lineOf, settle, vote } from "../evidence.ts";
+import { counted, largestOf, lineOf, settle, vote } from "../evidence.ts";
 import type { Sample } from "../sample.ts";
 import type { Block, Motion } from "../walk.ts";
 import { lettersOf } from "./modality.ts";
@@ -135,7 +135,7 @@ function limits(known: readonly Arc[], joined: readonly Joint[], largest: Arc): 
   const quarters = joined.filter(({ first }) => first.sweep! <= 90.01);
   if (!crossing && atLines.length === joined.length && quarters.length === joined.length && known.every(({ centre }) => centre)) // prettier-ignore
     return [settle("arc.quadrants", "one", counted(joined.map(({ second }) => second), joined.length, "circles that go on do so at a quadrant line"))]; // prettier-ignore
-  const cut = Math.round(Math.max(...joined.map(({ first }) => first.sweep!)));
+  const cut = Math.round(largestOf(joined.map(({ first }) => first.sweep!)));
   return [...any, settle("arc.largest-sweep", cut, `${String(joined.length)} circles go on in the next block after at most ${String(cut)} degrees, e.g. ${lineOf(joined[0].second.line)}`)]; // prettier-ignore
 }
 

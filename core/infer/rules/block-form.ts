@@ -1,5 +1,5 @@
 import type { Ballot, Base, Observed, Settled, Value } from "../evidence.ts";
-import { counted, lineOf, settle, vote } from "../evidence.ts";
+import { counted, largestOf, lineOf, settle, vote } from "../evidence.ts";
 import type { Sample } from "../sample.ts";
 import type { Block } from "../walk.ts";
 import { identityOf } from "./framing.ts";
@@ -45,7 +45,7 @@ function numberKeys(sample: Sample, on: "all" | "sections", numbered: readonly B
     ...widths(numbered),
   ];
   const wrap = steps.find(({ value }) => value < 0);
-  const highest = Math.max(...numbered.map(({ line }) => line.blockNumber!.value));
+  const highest = largestOf(numbered.map(({ line }) => line.blockNumber!.value));
   const evidence = counted(numbered, total, "blocks have a number");
   // The group is inherited as `none` where the base has no numbers; then all of it has to stand.
   const whole = (base: Base): boolean => base("blocks.number") === "none";
@@ -63,7 +63,7 @@ function roundTop(highest: number): number {
 function widths(numbered: readonly Block[]): Settled[] {
   const digits = numbered.map(({ line }) => line.blockNumber!.digits);
   const padded = numbered.find(({ line }) => line.blockNumber!.digits.startsWith("0"));
-  const least = Math.min(...digits.map((text) => text.length));
+  const least = -largestOf(digits.map((text) => -text.length));
   const narrow = numbered.find(({ line }) => line.blockNumber!.digits.length === least)!.line;
   if (!padded)
     return [settle("blocks.number.width", 0, `no zeros in front, e.g. ${lineOf(narrow)}`, { holds: (inherited) => typeof inherited === "number" && inherited <= least })]; // prettier-ignore

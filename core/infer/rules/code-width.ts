@@ -19,10 +19,12 @@ export function codeWidth({ lines }: Sample): Observed[] {
 
 function ofLetter(letter: string, words: readonly { digits: string; line: Line }[]): Observed[] {
   const key = `numbers.code-width.${letter}`;
-  const widths = new Map<number, typeof words>();
+  const widths = new Map<number, { digits: string; line: Line }[]>();
   for (const word of words) {
     const width = word.digits.split(".")[0].length;
-    widths.set(width, [...(widths.get(width) ?? []), word]);
+    const known = widths.get(width);
+    if (known) known.push(word);
+    else widths.set(width, [word]);
   }
   const groups = [...widths].sort(([, a], [, b]) => b.length - a.length);
   const [[width, most], ...others] = groups;

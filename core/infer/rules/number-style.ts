@@ -1,3 +1,4 @@
+import { largestOf } from "../evidence.ts";
 import type { Spoken } from "./number-classes.ts";
 
 /** How numbers are written, as far as examples show it; undefined: they do not. */
@@ -77,7 +78,7 @@ function isWhole(text: string): boolean {
 function impliedOrWhole(spoken: readonly Spoken[]): NumberStyle["point"] {
   const fixed = new Set(spoken.map(({ digits }) => digits.replace(/^[+-]/, "").length)).size === 1;
   const padded = spoken.some(({ digits }) => /^[+-]?0\d/.test(digits));
-  const largest = Math.max(...spoken.map(({ value }) => Math.abs(value)));
+  const largest = largestOf(spoken.map(({ value }) => Math.abs(value)));
   if (spoken.length >= 8 && ((fixed && padded) || largest >= largeCount)) return "never";
   return undefined;
 }
@@ -116,7 +117,7 @@ function decimalsOf(
   common: NumberStyle | undefined,
 ): NumberStyle["decimals"] {
   if (point === "never") return undefined;
-  const least = Math.max(0, ...pointed.map((text) => text.length - text.indexOf(".") - 1));
+  const least = largestOf(pointed.map((text) => text.length - text.indexOf(".") - 1), 0);
   // Where all numbers have a point, those of an address that never has one have no decimals.
   if (pointed.length === 0) return common?.point === "always" && whole.length > 0 ? { least: 0, exact: true } : undefined;
   return { least: Math.min(7, Math.max(1, least)), exact: trailing === "keep" };
