@@ -80,9 +80,9 @@ function keysFor(used: UsedCode, { key, from }: Meaning, base: Base): Settled[] 
   const seen = `${text} on ${counted(blocks, blocks.length, "blocks")}; its meaning is that in ${from.name}`;
   const take = (path: string, evidence: string): Settled[] => {
     const value = from.base(path);
-    return value === undefined ? [] : [settle(path, value, evidence)];
+    return value === undefined ? [] : [settle(path, value, evidence, { limit: true })];
   };
-  if (key.startsWith("work-offset.")) return take("work-offset", seen);
+  if (key.startsWith("work-offset.")) return [settle("work-offset", from.base("work-offset") ?? "none", seen)];
   if (key.startsWith("idioms.")) return take(key, seen);
   const [group] = key.split(".");
   const beside = base(group) === "none" || base(group) === undefined ? groupKeys(group, key, from) : [];
@@ -107,7 +107,7 @@ function groupKeys(group: string, key: string, from: Archetype): Settled[] {
   if (typeof value !== "object" || Array.isArray(value)) return [];
   return Object.entries(value as Readonly<Record<string, Value>>)
     .filter(([name]) => !key.startsWith(`${group}.${name}`))
-    .map(([name, one]) => settle(`${group}.${name}`, one, `goes with it in ${from.name}; asked`));
+    .map(([name, one]) => settle(`${group}.${name}`, one, `goes with it in ${from.name}; asked`, { limit: true }));
 }
 
 /** A code that nobody knows: read, never written. */

@@ -3,12 +3,18 @@ import type { StatedKey } from "./stated.ts";
 
 /**
  * Keys that no program shows, but that cannot stay as they are inherited beside what is stated: the mark of messages where
- * comments are set apart in another way, and the dwell of cycles where that of G04 counts in another unit. They are asked.
+ * comments are set apart in another way, the dwell of cycles where that of G04 counts in another unit, how far an arc goes by
+ * its radius. They are asked.
  */
 export function consequences({ archetype: { base }, stated, inherited }: Draft): StatedKey[] {
   const value = (key: string): unknown => stated.find((one) => one.key === key)?.value;
   const isShown = (key: string): boolean => [...stated, ...inherited].some((one) => one.key === key);
-  return [...messages(value("comments.style"), base("idioms.message")), ...cycleDwell()];
+  return [...messages(value("comments.style"), base("idioms.message")), ...cycleDwell(), ...radius()];
+
+  function radius(): StatedKey[] {
+    if (value("arc.form") !== "radius" || isShown("arc.largest-sweep") || Number(base("arc.largest-sweep")) <= 180) return []; // prettier-ignore
+    return [{ key: "arc.largest-sweep", value: 180, evidence: "no radius below 0 is seen, which larger arcs need: asked" }]; // prettier-ignore
+  }
 
   function cycleDwell(): StatedKey[] {
     const unit = value("dwell.unit");

@@ -92,7 +92,8 @@ async function attempt(draftOf: Draft, all: readonly Archetype[], { name, progra
   const careful = [...carefulConfirmations(archetype, all), ...consequences(draftOf)].filter(({ key }) => !stated.some((one) => one.key === key)); // prettier-ignore
   const keys = [...stated, ...careful];
   const answers = laidOver(keys, archetype.base);
-  const asked = openQuestions(new Set([...stated, ...inherited].map(({ key }) => key)), answers);
+  const shown = [...stated.filter((one) => one.asked !== true), ...inherited].map(({ key }) => key);
+  const asked = openQuestions(new Set(shown), answers);
   const risky = asked.flatMap(({ safety, keys: open }) => (safety ? open : []));
   const unanswered = [...new Set([...confirmationsOf(answers), ...risky])];
   const written: WrittenKey[] = [

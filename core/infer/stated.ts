@@ -5,6 +5,8 @@ export interface StatedKey {
   readonly key: string;
   readonly value: Value;
   readonly evidence: string;
+  /** Stated, and asked all the same: a limit that is shown from one side, or what goes with another key. */
+  readonly asked?: true;
 }
 
 /** What is settled, beside what a dialect has: what must be stated, and what is inherited rightly. */
@@ -24,7 +26,7 @@ export function divide(observed: readonly Observed[], base: Base): Divided {
     if (one.kind !== "settled" || stated.has(one.key) || inherited.has(one.key)) continue;
     if (one.only && !one.only(base)) continue;
     const value = typeof one.value === "function" ? one.value(base) : one.value;
-    const entry = { key: one.key, value, evidence: one.evidence };
+    const entry: StatedKey = { key: one.key, value, evidence: one.evidence, ...(one.limit ? { asked: true } : {}) };
     if (!agrees(one, value, base)) stated.set(one.key, entry);
     else if (one.limit !== true) inherited.set(one.key, entry);
   }

@@ -135,6 +135,9 @@ function limits(known: readonly Arc[], joined: readonly Joint[], largest: Arc): 
   const quarters = joined.filter(({ first }) => first.sweep! <= 90.01);
   if (!crossing && atLines.length === joined.length && quarters.length === joined.length && known.every(({ centre }) => centre)) // prettier-ignore
     return [settle("arc.quadrants", "one", counted(joined.map(({ second }) => second), joined.length, "circles that go on do so at a quadrant line"))]; // prettier-ignore
+  // Halves of whole circles show that none is written in one block, and not how far an arc may go.
+  const halves = joined.every(({ first, second }) => first.sweep! > 179.9 && distance(first.start, second.end) < 1e-6);
+  if (halves) return [...any, lone];
   const cut = Math.round(largestOf(joined.map(({ first }) => first.sweep!)));
   return [...any, settle("arc.largest-sweep", cut, `${String(joined.length)} circles go on in the next block after at most ${String(cut)} degrees, e.g. ${lineOf(joined[0].second.line)}`)]; // prettier-ignore
 }

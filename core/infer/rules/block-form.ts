@@ -49,7 +49,7 @@ function numberKeys(sample: Sample, on: "all" | "sections", numbered: readonly B
   const evidence = counted(numbered, total, "blocks have a number");
   // The group is inherited as `none` where the base has no numbers; then all of it has to stand.
   const whole = (base: Base): boolean => base("blocks.number") === "none";
-  const to = settle("blocks.number.to", wrap ? highest : roundTop(highest), wrap ? `begins again on ${lineOf(wrap.line)}` : `highest seen is ${String(highest)}; the limit itself is asked`, { holds: (inherited) => typeof inherited === "number" && (wrap ? inherited === highest : inherited >= highest) }); // prettier-ignore
+  const to = settle("blocks.number.to", wrap ? highest : roundTop(highest), wrap ? `begins again on ${lineOf(wrap.line)}` : `highest seen is ${String(highest)}; the limit itself is asked`, { holds: (inherited) => typeof inherited === "number" && (wrap ? inherited === highest : inherited >= highest), ...(wrap ? {} : { limit: true as const }) }); // prettier-ignore
   const stepless = found.some(({ key, kind }) => key === "blocks.number.step" && kind === "settled");
   const step = settle("blocks.number.step", 10, "not seen: one number in the program", { only: whole });
   return [settle("blocks.number.on", on, evidence), ...found, ...(stepless ? [] : [step]), to];

@@ -23,7 +23,7 @@ function changes(sample: Sample): Observed[] {
   const lacks = (base: Base): boolean => base("machine.change-effects") === undefined;
   return [
     settle("machine.swap", "controller", evidence),
-    settle("machine.change-effects", careful, "not shown by a program: the most careful reading", { holds: (inherited) => inherited !== undefined, only: lacks }), // prettier-ignore
+    settle("machine.change-effects", careful, "not shown by a program: the most careful reading", { holds: (inherited) => inherited !== undefined, only: lacks, limit: true }), // prettier-ignore
     ...vote("tools.blocks", blocks, "changes"),
     ...vote("tools.order", order, "changes"),
   ];
