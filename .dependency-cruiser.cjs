@@ -44,7 +44,8 @@ module.exports = {
     },
     {
       name: "infer-is-called-by-the-command",
-      comment: "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",
+      comment:
+        "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",
       severity: "error",
       from: { path: "^core/", pathNot: ["^core/infer/", "^core/9-cli/", "^core/index\\.ts$"] },
       to: { path: "^core/infer/" },

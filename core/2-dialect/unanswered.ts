@@ -26,7 +26,12 @@ export function checkUnanswered(resolving: Resolving): void {
     const isTrusted = nodeAt(tree, key)?.kind === "scalar" || nodeAt(tree, `${key}.intrinsic`) !== undefined;
     if (!isTrusted) return;
     const message = `\`${key}\` is listed as unanswered, and yet the controller or the operator is trusted with it (${stated(resolving, key)}).`;
-    fail("dialect/unanswered", path, message, `State a wait or a dwell, or take \`${key}\` out of \`unanswered\`.`);
+    fail(
+      "dialect/unanswered",
+      path,
+      message,
+      `State a wait or a dwell, or take \`${key}\` out of \`unanswered\`.`,
+    );
   });
 }
 

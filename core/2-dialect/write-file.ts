@@ -59,7 +59,12 @@ function branchLines({ below }: Branch, steps: readonly string[]): string[] {
 
 /** A value on one line: `{ letter: O, digits: 4 }`. */
 function flow(value: PlainValue): string {
-  return stringify(value, { collectionStyle: "flow", lineWidth: 0, version: "1.2", flowCollectionPadding: true })
+  return stringify(value, {
+    collectionStyle: "flow",
+    lineWidth: 0,
+    version: "1.2",
+    flowCollectionPadding: true,
+  })
     .trimEnd()
     .replaceAll(/\n\s*/g, " ");
 }

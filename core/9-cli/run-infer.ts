@@ -80,7 +80,9 @@ function nameOf(output: string | undefined): string {
 function targetOf(output: string | undefined): Target | undefined {
   if (output === undefined || output === standardStream) return undefined;
   if (!/^[a-z0-9]+(-[a-z0-9]+)*\.dialect\.yaml$/.test(basename(output)))
-    throw usageError(`--output is the name of a dialect file, such as my-router.dialect.yaml, and not ${output}.`);
+    throw usageError(
+      `--output is the name of a dialect file, such as my-router.dialect.yaml, and not ${output}.`,
+    );
   const target = resolveTarget(output, [], "dialect file");
   if (target.kind === "file" && target.mode !== undefined)
     throw carry(fileFinding("dialect/exists", output, "There is such a file already, and what somebody wrote into it would be lost.", "Name another file with --output FILE.")); // prettier-ignore
@@ -113,7 +115,11 @@ function describe(found: Inference, findings: readonly Located[], target: Target
       stated,
       shown: inherited.length,
       unanswered: dialect.unanswered,
-      questions: asked.map(({ keys, ask, answers }) => ({ keys, ask, answers: answers.map((one) => one ?? null) })),
+      questions: asked.map(({ keys, ask, answers }) => ({
+        keys,
+        ask,
+        answers: answers.map((one) => one ?? null),
+      })),
       measured: measured.map(({ findings: said, ...counts }) => ({ ...counts, findings: said.length })),
       text,
     },
@@ -128,7 +134,10 @@ function inferenceText({ summary, output }: Reportable, { width, paint }: Layout
   const chosen = candidates.find(({ name }) => name === summary.extends) ?? nearest;
   const second = chosen === nearest ? next : nearest;
   return [
-    ...row("dialect", `${output ?? "not written to a file"}, ${String(lines)} lines, ${String(stated.length)} keys`),
+    ...row(
+      "dialect",
+      `${output ?? "not written to a file"}, ${String(lines)} lines, ${String(stated.length)} keys`,
+    ),
     ...row("extends", `${chosen.name}${second === undefined ? "" : `; next is ${second.name}, with ${String(second.keys)} keys`}`), // prettier-ignore
     ...measured.flatMap((one) => row("measured", measuredText(one))),
     "",
@@ -148,14 +157,22 @@ interface Told {
 }
 
 /** "identical 412 of 415 blocks; first differing: line 17: ... / ..." */
-function measuredText({ file, blocks, identical, renumbered, reordered, added, different }: Told["measured"][number]): string {
+function measuredText({
+  file,
+  blocks,
+  identical,
+  renumbered,
+  reordered,
+  added,
+  different,
+}: Told["measured"][number]): string {
   const parts = [
     `${file}: identical ${String(identical)} of ${String(blocks)} blocks`,
     ...(renumbered > 0 ? [`${String(renumbered)} with another block number`] : []),
     ...(reordered > 0 ? [`${String(reordered)} with the same words in another order`] : []),
     ...(added > 0 ? [`${String(added)} written that are not there`] : []),
   ];
-  const [first] = different as readonly (typeof different)[number][];
+  const [first] = different;
   const shown = first === undefined ? "" : `; first differing: line ${String(first.line)}: ${first.was} / ${first.now === "" ? "(nothing)" : first.now}`; // prettier-ignore
   return parts.join(", ") + shown;
 }

@@ -2,6 +2,7 @@ import type { DialectLoader } from "#dialect";
 import { dialectValues } from "#dialect";
 import type { Report } from "#base";
 import type { Base, Value } from "./evidence.ts";
+import { textOf } from "./evidence.ts";
 
 /** A dialect that a file could extend, with all its values. */
 export interface Archetype {
@@ -55,7 +56,7 @@ function codesOf(data: Mapping): Map<string, string> {
       }
       return;
     }
-    const [, code] = /^(?:\/\d? ?)?([GM]\d{1,3}(?:\.\d)?)(?: |$)/.exec(String(value)) ?? [];
+    const [, code] = /^(?:\/\d? ?)?([GM]\d{1,3}(?:\.\d)?)(?: |$)/.exec(textOf(value)) ?? [];
     if (code !== undefined && !path.startsWith("title")) codes.set(codeName(code), path);
   };
   visit(data, "");

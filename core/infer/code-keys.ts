@@ -39,7 +39,10 @@ export function codeKeys(sample: Sample, { codes, base }: Archetype, all: readon
 function usedCodes({ blocks }: Sample): UsedCode[] {
   const used = new Map<string, Block[]>();
   for (const block of blocks)
-    for (const [letter, values] of [["G", block.g], ["M", block.m]] as const)
+    for (const [letter, values] of [
+      ["G", block.g],
+      ["M", block.m],
+    ] as const)
       for (const value of new Set(values)) {
         const name = `${letter}${String(value)}`;
         const known = used.get(name);
@@ -82,7 +85,8 @@ function keysFor(used: UsedCode, { key, from }: Meaning, base: Base): Settled[] 
     const value = from.base(path);
     return value === undefined ? [] : [settle(path, value, evidence, { limit: true })];
   };
-  if (key.startsWith("work-offset.")) return [settle("work-offset", from.base("work-offset") ?? "none", seen)];
+  if (key.startsWith("work-offset."))
+    return [settle("work-offset", from.base("work-offset") ?? "none", seen)];
   if (key.startsWith("idioms.")) return take(key, seen);
   const [group] = key.split(".");
   const beside = base(group) === "none" || base(group) === undefined ? groupKeys(group, key, from) : [];
@@ -107,11 +111,17 @@ function groupKeys(group: string, key: string, from: Archetype): Settled[] {
   if (typeof value !== "object" || Array.isArray(value)) return [];
   return Object.entries(value as Readonly<Record<string, Value>>)
     .filter(([name]) => !key.startsWith(`${group}.${name}`))
-    .map(([name, one]) => settle(`${group}.${name}`, one, `goes with it in ${from.name}; asked`, { limit: true }));
+    .map(([name, one]) =>
+      settle(`${group}.${name}`, one, `goes with it in ${from.name}; asked`, { limit: true }),
+    );
 }
 
 /** A code that nobody knows: read, never written. */
 function opaque({ text, blocks }: UsedCode): Settled {
   const value = { does: `not known; seen on ${String(blocks.length)} blocks`, position: "unchanged", spindle: "unchanged", coolant: "unchanged", "length-offset": "unchanged" }; // prettier-ignore
-  return settle(`codes.${text}`, value, `e.g. line ${String(blocks[0].line.number)}; what it does is asked: read, and never written`);
+  return settle(
+    `codes.${text}`,
+    value,
+    `e.g. line ${String(blocks[0].line.number)}; what it does is asked: read, and never written`,
+  );
 }

@@ -39,7 +39,10 @@ const mostShown = 10;
 
 /** Compares a program with what was written from it. */
 export function compareBlocks(program: Program, written: string, format: Format): BlockComparison {
-  const was = blocksOf(program.lines.map(({ text, number }) => [text, number] as const), format);
+  const was = blocksOf(
+    program.lines.map(({ text, number }) => [text, number] as const),
+    format,
+  );
   const now = blocksOf(written.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/).map((text, index) => [text, index + 1] as const), format); // prettier-ignore
   const counts = { identical: 0, renumbered: 0, reordered: 0, added: 0 };
   const different: DifferentBlock[] = [];
@@ -47,7 +50,8 @@ export function compareBlocks(program: Program, written: string, format: Format)
   was.forEach((block, index) => {
     const ahead = find(now, at, block.bare);
     // A block that stands again sooner in the sample than in what was written was left out, not moved.
-    const isLost = ahead > at && now.slice(at, ahead).some(({ bare }) => find(was, index + 1, bare) === index + 1);
+    const isLost =
+      ahead > at && now.slice(at, ahead).some(({ bare }) => find(was, index + 1, bare) === index + 1);
     if (ahead >= 0 && !isLost) {
       counts.added += ahead - at;
       at = ahead + 1;
@@ -77,7 +81,9 @@ function blocksOf(lines: readonly (readonly [string, number])[], format: Format)
   const mark = messageMark(format);
   return lines.flatMap(([text, line]) => {
     const block = mark !== "" && text.includes(mark) ? text.trimEnd() : withoutComments(text, format);
-    return block.trim() === "" ? [] : [{ line, text: block, bare: block.replace(/^(\/\d? ?)?[N:]\d+[ \t]*/, "$1") }];
+    return block.trim() === ""
+      ? []
+      : [{ line, text: block, bare: block.replace(/^(\/\d? ?)?[N:]\d+[ \t]*/, "$1") }];
   });
 }
 

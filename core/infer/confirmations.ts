@@ -1,5 +1,6 @@
 import type { Archetype } from "./archetype.ts";
 import type { Base, Value } from "./evidence.ts";
+import { textOf } from "./evidence.ts";
 import type { StatedKey } from "./stated.ts";
 
 /** States that every program relies on, and those of a rack. */
@@ -35,7 +36,7 @@ function way(value: Value | undefined, name: string): Value | undefined {
 
 function longestDwell(key: string, all: readonly Archetype[]): string {
   const seconds = all.flatMap(({ base }) => {
-    const [, digits] = /^(\d+(?:\.\d+)?) s$/.exec(String(way(base(key), "dwell"))) ?? [];
+    const [, digits] = /^(\d+(?:\.\d+)?) s$/.exec(textOf(way(base(key), "dwell"))) ?? [];
     return digits === undefined ? [] : [Number(digits)];
   });
   return `${String(Math.max(0, ...seconds))} s`;

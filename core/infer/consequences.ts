@@ -18,7 +18,8 @@ export function consequences({ archetype: { base }, stated, inherited }: Draft):
 
   function cycleDwell(): StatedKey[] {
     const unit = value("dwell.unit");
-    if (typeof unit !== "string" || isShown("cycles.words.dwell-unit") || base("cycles") === "none") return [];
+    if (typeof unit !== "string" || isShown("cycles.words.dwell-unit") || base("cycles") === "none")
+      return [];
     const digits = value("numbers.dwell");
     const evidence = "not shown; as the dwell of G04: asked";
     const number = typeof digits === "number" && !isShown("numbers.cycle-dwell") ? [{ key: "numbers.cycle-dwell", value: digits, evidence }] : []; // prettier-ignore

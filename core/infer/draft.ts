@@ -36,7 +36,12 @@ export interface SoundDraft extends Draft, Ready {
 }
 
 /** What a file states that extends a dialect. */
-export function draft(sample: Sample, observed: readonly Observed[], archetype: Archetype, all: readonly Archetype[]): Draft {
+export function draft(
+  sample: Sample,
+  observed: readonly Observed[],
+  archetype: Archetype,
+  all: readonly Archetype[],
+): Draft {
   const codes = codeKeys(sample, archetype, all);
   const known = knownCodes(sample, archetype);
   const { stated, inherited } = divide([...observed, ...codes.settled], archetype.base);
@@ -61,12 +66,26 @@ const mostTries = 12;
  *
  * @returns undefined where it holds together in no way
  */
-export async function complete(draftOf: Draft, all: readonly Archetype[], file: FileFacts, loader: DialectLoader): Promise<SoundDraft | undefined> {
+export async function complete(
+  draftOf: Draft,
+  all: readonly Archetype[],
+  file: FileFacts,
+  loader: DialectLoader,
+): Promise<SoundDraft | undefined> {
   const findings: Finding[] = [];
   let { stated } = draftOf;
   for (let tries = 0; tries < mostTries; tries++) {
     const made = await attempt({ ...draftOf, stated }, all, file, loader);
-    if ("ready" in made) return { ...draftOf, stated, ...made.ready, text: made.text, asked: made.asked, careful: made.careful, findings };
+    if ("ready" in made)
+      return {
+        ...draftOf,
+        stated,
+        ...made.ready,
+        text: made.text,
+        asked: made.asked,
+        careful: made.careful,
+        findings,
+      };
     const left = without(stated, made.errors);
     if (left === undefined) return undefined;
     findings.push(...left.findings);
@@ -84,10 +103,20 @@ export interface FileFacts {
 }
 
 type Attempt =
-  | { readonly ready: Ready; readonly text: string; readonly asked: readonly Asked[]; readonly careful: readonly StatedKey[] }
+  | {
+      readonly ready: Ready;
+      readonly text: string;
+      readonly asked: readonly Asked[];
+      readonly careful: readonly StatedKey[];
+    }
   | { readonly errors: readonly Finding[] };
 
-async function attempt(draftOf: Draft, all: readonly Archetype[], { name, programs }: FileFacts, loader: DialectLoader): Promise<Attempt> {
+async function attempt(
+  draftOf: Draft,
+  all: readonly Archetype[],
+  { name, programs }: FileFacts,
+  loader: DialectLoader,
+): Promise<Attempt> {
   const { archetype, stated, inherited } = draftOf;
   const careful = [...carefulConfirmations(archetype, all), ...consequences(draftOf)].filter(({ key }) => !stated.some((one) => one.key === key)); // prettier-ignore
   const keys = [...stated, ...careful];
@@ -143,7 +172,10 @@ function laidOver(keys: readonly StatedKey[], base: Base): Base {
 }
 
 /** The keys without those at which the file fails. */
-function without(stated: readonly StatedKey[], errors: readonly Finding[]): { stated: StatedKey[]; findings: Finding[] } | undefined {
+function without(
+  stated: readonly StatedKey[],
+  errors: readonly Finding[],
+): { stated: StatedKey[]; findings: Finding[] } | undefined {
   const blamed = (key: string): Finding | undefined =>
     errors.find((error) => error.key !== undefined && (key === error.key || key.startsWith(`${error.key}.`) || error.key.startsWith(`${key}.`))); // prettier-ignore
   const left = stated.filter(({ key }) => !blamed(key));

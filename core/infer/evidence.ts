@@ -50,7 +50,7 @@ const enough = 0.95;
  *
  * @param of what is counted: "line blocks"
  */
-export function vote(key: string, ballots: readonly Ballot[], of: string, say = plainly): Observed[] {
+export function vote(key: string, ballots: readonly Ballot[], of: string, say = textOf): Observed[] {
   const groups = grouped(ballots);
   if (groups.length === 0) return [];
   const [most, ...others] = groups;
@@ -58,7 +58,9 @@ export function vote(key: string, ballots: readonly Ballot[], of: string, say = 
   const lines = others.flatMap((group) => group.map(({ line }) => line));
   const counts = groups.map((group) => `${say(group[0].value)} on ${String(group.length)}`).join(", ");
   const doubt: Contradiction[] =
-    others.length === 0 ? [] : [{ kind: "contradiction", key, message: `of ${String(total)} ${of}: ${counts}`, lines }];
+    others.length === 0
+      ? []
+      : [{ kind: "contradiction", key, message: `of ${String(total)} ${of}: ${counts}`, lines }];
   if (most.length < enough * total) return doubt;
   return [{ kind: "settled", key, value: most[0].value, evidence: counted(most, total, of) }, ...doubt];
 }
@@ -81,10 +83,6 @@ function grouped(ballots: readonly Ballot[]): Ballot[][] {
   return [...groups.values()].sort((a, b) => b.length - a.length);
 }
 
-function plainly(value: Value): string {
-  return typeof value === "object" ? JSON.stringify(value) : String(value);
-}
-
 /** A key settled by one observation. */
 export function settle(
   key: string,
@@ -103,4 +101,9 @@ export function lineOf({ number }: Line): string {
 /** The largest of many numbers, or a floor below them; a list of any length. */
 export function largestOf(numbers: readonly number[], floor = -Infinity): number {
   return numbers.reduce((most, one) => (one > most ? one : most), floor);
+}
+
+/** A value as text: a word or a number as it is, a group as JSON. */
+export function textOf(value: Value | undefined): string {
+  return typeof value === "string" ? value : (JSON.stringify(value) ?? "");
 }

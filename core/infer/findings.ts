@@ -53,7 +53,11 @@ function doubtsOf({ file, lines, size, studied }: Program): Finding[] {
 }
 
 /** Contradictions with their lines, what the reader says of the programs, codes without a meaning, keys left out. */
-export function findingsOf(observed: readonly Observed[], best: SoundDraft & { readonly measured: readonly { readonly findings: readonly Finding[] }[] }, sample: Sample): Finding[] {
+export function findingsOf(
+  observed: readonly Observed[],
+  best: SoundDraft & { readonly measured: readonly { readonly findings: readonly Finding[] }[] },
+  sample: Sample,
+): Finding[] {
   void sample;
   return [
     ...observed.flatMap(contradiction),

@@ -78,7 +78,12 @@ function candidateOf({ archetype, stated }: Draft): Candidate {
 }
 
 /** The draft with the fewest keys; among equals the one with which most blocks come out alike. */
-async function nearest(sample: Sample, drafts: readonly Draft[], all: readonly Archetype[], input: InferInput): Promise<(SoundDraft & { measured: readonly Measured[] }) | undefined> {
+async function nearest(
+  sample: Sample,
+  drafts: readonly Draft[],
+  all: readonly Archetype[],
+  input: InferInput,
+): Promise<(SoundDraft & { measured: readonly Measured[] }) | undefined> {
   const file = { name: input.name, programs: input.programs.map((program) => program.file) };
   let best: (SoundDraft & { measured: readonly Measured[] }) | undefined;
   let tried = 0;

@@ -24,7 +24,11 @@ export interface Ready {
  *
  * @param stated units that the program states
  */
-export function measure(program: Program, { dialect, emitter }: Ready, stated: UnitSystem | undefined): Measured {
+export function measure(
+  program: Program,
+  { dialect, emitter }: Ready,
+  stated: UnitSystem | undefined,
+): Measured {
   const findings: Finding[] = [];
   const report = (finding: Finding): void => {
     if (finding.severity !== "note") findings.push(inFile(finding, program.file));

@@ -7,6 +7,7 @@ import { cycles } from "./rules/cycles.ts";
 import { dwell } from "./rules/dwell.ts";
 import { ends } from "./rules/ends.ts";
 import { framing } from "./rules/framing.ts";
+import { header } from "./rules/header.ts";
 import { modality } from "./rules/modality.ts";
 import { numbers } from "./rules/numbers.ts";
 import { wordOrder } from "./rules/order.ts";
@@ -19,6 +20,7 @@ import type { Sample } from "./sample.ts";
 const rules: readonly ((sample: Sample) => Observed[])[] = [
   framing,
   comments,
+  header,
   blockForm,
   wordOrder,
   codeWidth,

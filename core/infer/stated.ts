@@ -26,7 +26,12 @@ export function divide(observed: readonly Observed[], base: Base): Divided {
     if (one.kind !== "settled" || stated.has(one.key) || inherited.has(one.key)) continue;
     if (one.only && !one.only(base)) continue;
     const value = typeof one.value === "function" ? one.value(base) : one.value;
-    const entry: StatedKey = { key: one.key, value, evidence: one.evidence, ...(one.limit ? { asked: true } : {}) };
+    const entry: StatedKey = {
+      key: one.key,
+      value,
+      evidence: one.evidence,
+      ...(one.limit ? { asked: true } : {}),
+    };
     if (!agrees(one, value, base)) stated.set(one.key, entry);
     else if (one.limit !== true) inherited.set(one.key, entry);
   }
@@ -44,7 +49,8 @@ export function sameValue(one: Value | undefined, other: Value | undefined): boo
 }
 
 function canonical(value: Value | undefined): string {
-  if (typeof value === "string" && /^[GM]\d+(\.\d)?$/.test(value)) return `${value[0]}${String(Number(value.slice(1)))}`;
+  if (typeof value === "string" && /^[GM]\d+(\.\d)?$/.test(value))
+    return `${value[0]}${String(Number(value.slice(1)))}`;
   if (Array.isArray(value)) return `[${value.map((one: Value) => canonical(one)).join()}]`;
   if (typeof value === "object")
     return `{${Object.entries(value).map(([key, one]) => `${key}:${canonical(one)}`).sort().join()}}`; // prettier-ignore

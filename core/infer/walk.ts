@@ -73,7 +73,9 @@ function step(state: State, line: Line, program: Program): Block {
   const m = codes("M");
   takeModes(state, g);
   const feedBefore = state.feed;
-  const isOther = g.some((code) => takesAxes.includes(code) && !(code === 740 && words.has("Z") && words.has("R")));
+  const isOther = g.some(
+    (code) => takesAxes.includes(code) && !(code === 740 && words.has("Z") && words.has("R")),
+  );
   const feed = words.get("F");
   // The time of a dwell in F leaves no feed that could be relied on.
   if (feed) state.feed = g.includes(40) ? undefined : feed.value;
@@ -82,7 +84,17 @@ function step(state: State, line: Line, program: Program): Block {
   if (isOther) forget(state, named, g);
   if (m.some((code) => code === 60 || code === 0 || code === 10)) state.places = {};
   state.last = motion;
-  return { line, program, words, g, m, motion, cycle: state.cycle, feedMode: state.feedMode, absolute: state.absolute };
+  return {
+    line,
+    program,
+    words,
+    g,
+    m,
+    motion,
+    cycle: state.cycle,
+    feedMode: state.feedMode,
+    absolute: state.absolute,
+  };
 }
 
 function takeModes(state: State, g: readonly number[]): void {
@@ -111,7 +123,10 @@ function moved(
   const code = state.cycle ?? state.code;
   if (code === undefined) return undefined;
   const own = g.find((one) => one === code);
-  const stated = own === undefined ? undefined : line.words.find(({ letter, value }) => letter === "G" && Math.round(value * 10) === code);
+  const stated =
+    own === undefined
+      ? undefined
+      : line.words.find(({ letter, value }) => letter === "G" && Math.round(value * 10) === code);
   const frame = g.includes(530) ? "machine" : "work";
   const before = state.places;
   const { last } = state;
@@ -138,7 +153,7 @@ function reached(state: State, words: ReadonlyMap<string, Word>): Places {
 }
 
 function withoutNamed(places: Places, words: ReadonlyMap<string, Word>): Places {
-  return Object.fromEntries(Object.entries(places).filter(([letter]) => !words.has(letter))) as Places;
+  return Object.fromEntries(Object.entries(places).filter(([letter]) => !words.has(letter)));
 }
 
 /** Behind a reference return or a preset nobody knows where the named axes are. */
@@ -146,5 +161,5 @@ function forget(state: State, named: readonly AxisLetter[], g: readonly number[]
   if (g.includes(40)) return;
   state.places = Object.fromEntries(
     Object.entries(state.places).filter(([letter]) => !named.includes(letter as AxisLetter)),
-  ) as Places;
+  );
 }

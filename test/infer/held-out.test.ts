@@ -36,7 +36,10 @@ describe.each([...shippedDialects, quarryRouter])("%s", (dialect) => {
     const made = await ready(dialect);
     const programs = (Object.keys(jobs) as JobName[]).flatMap((name) => {
       const whole = postText({ job: jobs[name] }, made).program;
-      const first = postText({ job: jobs[name], options: { only: [firstOperation(jobs[name])] } }, made).program;
+      const first = postText(
+        { job: jobs[name], options: { only: [firstOperation(jobs[name])] } },
+        made,
+      ).program;
       const program = whole ?? first;
       return program === undefined ? [] : [{ name, program }];
     });
@@ -49,7 +52,9 @@ describe.each([...shippedDialects, quarryRouter])("%s", (dialect) => {
         `${dialectName(dialect).padEnd(16)} from ${trained.name.padEnd(20)} ${found.archetype.name.padEnd(16)} ${name.padEnd(20)} identical ${String(measured.identical)} of ${String(measured.blocks)}, added ${String(measured.added)}`,
       );
       if (measured.identical < measured.blocks) console.info(dialectName(dialect), name, measured.different.slice(0, 3), measured.findings.slice(0, 3).map(({ message }) => message)); // prettier-ignore
-      expect.soft({ name, ...measured }).toMatchObject({ identical: measured.blocks, added: 0, different: [] });
+      expect
+        .soft({ name, ...measured })
+        .toMatchObject({ identical: measured.blocks, added: 0, different: [] });
     }
   });
 });

@@ -47,13 +47,24 @@ function begin(printer: Printer): void {
   const units = style["units.mm"].slice(1);
   const distance = "90";
   if (style["units.stated"] === "first-block") block(printer, [["G", units]]);
-  const modes = [...(style["units.stated"] === "first-block" ? [] : [units]), "17", distance, "94", "40", "80"];
+  const modes = [
+    ...(style["units.stated"] === "first-block" ? [] : [units]),
+    "17",
+    distance,
+    "94",
+    "40",
+    "80",
+  ];
   stateModes(printer, modes);
 }
 
 /** Modes in one block, or each in its own. */
 function stateModes(printer: Printer, codes: readonly string[]): void {
-  if (printer.style["blocks.modes"] === "together") block(printer, codes.map((code) => ["G", code] as const));
+  if (printer.style["blocks.modes"] === "together")
+    block(
+      printer,
+      codes.map((code) => ["G", code] as const),
+    );
   else for (const code of codes) block(printer, [["G", code]]);
 }
 
@@ -151,10 +162,18 @@ function retract(printer: Printer): void {
     block(printer, [["G", "53"], ["G", code(printer, "G", 0)], ["Z", zero]]); // prettier-ignore
     printer.motion = 0;
   } else {
-    if (printer.style.returns === "together") block(printer, [["G", "91"], ["G", "28"], ["Z", zero]]);
+    if (printer.style.returns === "together")
+      block(printer, [
+        ["G", "91"],
+        ["G", "28"],
+        ["Z", zero],
+      ]);
     else {
       block(printer, [["G", "91"]]);
-      block(printer, [["G", "28"], ["Z", zero]]);
+      block(printer, [
+        ["G", "28"],
+        ["Z", zero],
+      ]);
     }
     block(printer, [["G", "90"]]);
   }
@@ -178,7 +197,8 @@ function tool(printer: Printer, { number, name, next }: Step & { do: "tool" }): 
     block(printer, [t]);
     block(printer, [change]);
   }
-  if (style["tools.preselect"] === "yes" && next !== undefined) block(printer, [["T", code(printer, "T", next)]]);
+  if (style["tools.preselect"] === "yes" && next !== undefined)
+    block(printer, [["T", code(printer, "T", next)]]);
   stateModes(printer, ["90", "54"]);
   [printer.x, printer.y, printer.z, printer.motion, printer.feed, printer.cutting] = [undefined, undefined, undefined, undefined, undefined, false]; // prettier-ignore
   [printer.tool, printer.bare] = [number, true];
@@ -196,7 +216,13 @@ function spindle(printer: Printer, { rpm, wait }: Step & { do: "spindle" }): voi
 type Straight = Extract<Step, { do: "rapid" | "line" }>;
 
 function straight(printer: Printer, step: Straight): void {
-  if (printer.style["motion.rapid-axes"] === "one-at-a-time" && step.do === "rapid" && step.x !== undefined && step.y !== undefined) { // prettier-ignore
+  if (
+    printer.style["motion.rapid-axes"] === "one-at-a-time" &&
+    step.do === "rapid" &&
+    step.x !== undefined &&
+    step.y !== undefined
+  ) {
+    // prettier-ignore
     move(printer, { do: "rapid", x: step.x });
     move(printer, { do: "rapid", y: step.y });
   } else move(printer, step);
@@ -219,7 +245,9 @@ function selectLength(printer: Printer): void {
 
 function move(printer: Printer, step: Straight, beside: Words = []): void {
   const motion = step.do === "rapid" ? 0 : 1;
-  const moves = (["x", "y", "z"] as const).some((axis) => step[axis] !== undefined && step[axis] !== printer[axis]);
+  const moves = (["x", "y", "z"] as const).some(
+    (axis) => step[axis] !== undefined && step[axis] !== printer[axis],
+  );
   if (!moves) return;
   const words: (readonly [string, string])[] = [...motionWord(printer, motion), ...beside];
   for (const axis of ["x", "y", "z"] as const) {
@@ -238,7 +266,12 @@ function motionWord(printer: Printer, motion: number): Words {
 }
 
 /** An axis that moves, or one that is known where all are said. Takes it to its place. */
-function axisWord(printer: Printer, axis: "x" | "y" | "z", target: number | undefined, all: boolean): readonly [string, string] | undefined {
+function axisWord(
+  printer: Printer,
+  axis: "x" | "y" | "z",
+  target: number | undefined,
+  all: boolean,
+): readonly [string, string] | undefined {
   const before = printer[axis];
   const reached = target ?? before;
   if (reached === undefined || (before === reached && !all)) return undefined;
@@ -265,7 +298,11 @@ function arc(printer: Printer, step: Arc): void {
 }
 
 /** Where the pieces of an arc end, that this style writes: at quadrant lines, at half a circle, or at its end alone. */
-function arcEnds(style: Style, [x, y]: readonly [number, number], { cx, cy, cw, ...end }: Arc): (readonly [number, number])[] {
+function arcEnds(
+  style: Style,
+  [x, y]: readonly [number, number],
+  { cx, cy, cw, ...end }: Arc,
+): (readonly [number, number])[] {
   const radius = Math.round(Math.hypot(x - cx, y - cy));
   const angle = (px: number, py: number): number => Math.atan2(py - cy, px - cx);
   const full = x === end.x && y === end.y;
@@ -289,7 +326,11 @@ function oneArc(printer: Printer, { cw, x, y, cx, cy, feed }: Arc): void {
   // A full circle has to name an end (NISTIR 6556 3.5.3).
   const both = all || style["modal.arc-end"] === "both" || (startX === x && startY === y);
   const words: (readonly [string, string])[] = [...motionWord(printer, cw ? 2 : 3)];
-  for (const [axis, target] of [["x", x], ["y", y]] as const) { // prettier-ignore
+  for (const [axis, target] of [
+    ["x", x],
+    ["y", y],
+  ] as const) {
+    // prettier-ignore
     const word = axisWord(printer, axis, target, both);
     if (word) words.push(word);
   }
@@ -324,7 +365,11 @@ function holes(printer: Printer, step: Holes): void {
     const all = cycleWords(printer, step).filter(([letter, text]) => !isLater || ownWord.length > 0 || letter !== "G" || text === "99" || text === "98"); // prettier-ignore
     const words: (readonly [string, string])[] = says ? [...all] : isLater ? [...ownWord] : [];
     const before = [printer.x, printer.y];
-    for (const [axis, target] of [["x", x], ["y", y]] as const) { // prettier-ignore
+    for (const [axis, target] of [
+      ["x", x],
+      ["y", y],
+    ] as const) {
+      // prettier-ignore
       const word = axisWord(printer, axis, target, style["cycles.positions"] === "both");
       if (word) words.push(word);
     }

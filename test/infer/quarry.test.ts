@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { Inference } from "#infer";
 import type { ReadyDialect } from "../../core/index.ts";
 import { postText, proveText } from "../../core/index.ts";
@@ -14,7 +14,8 @@ import { mustInfer } from "./support.ts";
  */
 
 const root = resolve(import.meta.dirname, "../..");
-const example = (name: string): string => readFileSync(join(root, "examples", name, `${name}.job.json`), "utf8");
+const example = (name: string): string =>
+  readFileSync(join(root, "examples", name, `${name}.job.json`), "utf8");
 
 /** Rules of the guard, each with the questions that it goes back to: what no program shows of a machine. */
 const askedBy: Readonly<Record<string, readonly string[]>> = {
@@ -27,14 +28,8 @@ const askedBy: Readonly<Record<string, readonly string[]>> = {
   "program/end": ["machine.swap", "machine.rack", "machine.hood"],
 };
 
-let router: ReadyDialect;
-let found: Inference;
-
-beforeAll(async () => {
-  router = await ready(quarryRouter);
-  const demo = postText({ job: example("weather-plate") }, router).program;
-  found = await mustInfer([demo ?? ""]);
-}, 60_000);
+const router: ReadyDialect = await ready(quarryRouter);
+const found: Inference = await mustInfer([postText({ job: example("weather-plate") }, router).program ?? ""]);
 
 describe("the demo's program alone", () => {
   it("gives a short file on the router's own archetype", () => {
@@ -46,18 +41,23 @@ describe("the demo's program alone", () => {
     expect(found.measured).toMatchObject([{ identical: 1875, blocks: 1875, added: 0 }]);
   });
 
-  it.each(["sensor-bracket-inch", "rain-gauge-foot"])("posts %s to a program whose form the router accepts", (name) => {
-    const { program, outcome } = postText({ job: example(name) }, found);
-    expect(outcome.verdict).toBe("proved");
-    const rules = errorRules(proveText(program ?? "", router).findings);
-    console.info(`${name} under quarry-router: ${rules.join(", ")}`);
-    const questions = new Set(found.asked.flatMap(({ keys }) => keys));
-    expect(rules.filter((rule) => !(rule in askedBy))).toEqual([]);
-    for (const rule of rules) for (const key of askedBy[rule]) expect(questions).toContain(key);
-    // No word of it is read otherwise than it was meant: what is left is facts of the machine.
-    const all = proveText(program ?? "", router).findings;
-    expect(all.filter(({ rule, severity }) => severity !== "note" && /^(read|block)\//.test(rule))).toEqual([]);
-  });
+  it.each(["sensor-bracket-inch", "rain-gauge-foot"])(
+    "posts %s to a program whose form the router accepts",
+    (name) => {
+      const { program, outcome } = postText({ job: example(name) }, found);
+      expect(outcome.verdict).toBe("proved");
+      const rules = errorRules(proveText(program ?? "", router).findings);
+      console.info(`${name} under quarry-router: ${rules.join(", ")}`);
+      const questions = new Set(found.asked.flatMap(({ keys }) => keys));
+      expect(rules.filter((rule) => !(rule in askedBy))).toEqual([]);
+      for (const rule of rules) for (const key of askedBy[rule]) expect(questions).toContain(key);
+      // No word of it is read otherwise than it was meant: what is left is facts of the machine.
+      const all = proveText(program ?? "", router).findings;
+      expect(all.filter(({ rule, severity }) => severity !== "note" && /^(read|block)\//.test(rule))).toEqual(
+        [],
+      );
+    },
+  );
 
   it("is proved under the router once the questions are answered", async () => {
     // The answers are the machine's facts, as the router's own file states them.

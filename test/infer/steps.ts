@@ -11,7 +11,8 @@ export type Step =
 /** Height of safe travel. */
 export const clear = 15_000;
 
-const whole = (random: () => number, from: number, to: number): number => from + Math.floor(random() * (to - from + 1));
+const whole = (random: () => number, from: number, to: number): number =>
+  from + Math.floor(random() * (to - from + 1));
 
 /** A program of a few tools: contours with arcs in both senses, circles, corners of many digits, holes. */
 export function drawSteps(random: () => number): Step[] {
@@ -76,7 +77,11 @@ function holesOf(random: () => number): Step[] {
   const series = whole(random, 2, 3);
   return Array.from({ length: series }, (_, index): Step[] => {
     const code = ([81, 83, 82] as const)[index % 3];
-    const [left, low, pitch] = [1000 * whole(random, 0, 20), 1000 * whole(random, 0, 20), 500 * whole(random, 8, 40)];
+    const [left, low, pitch] = [
+      1000 * whole(random, 0, 20),
+      1000 * whole(random, 0, 20),
+      500 * whole(random, 8, 40),
+    ];
     const at = [0, 1, 2, 3].flatMap((row) => [0, 1, 2].map((column) => [left + pitch * column, low + pitch * row] as const)); // prettier-ignore
     const rows = at.map((_place, place) => at[Math.floor(place / 3) * 3 + (Math.floor(place / 3) % 2 === 0 ? place % 3 : 2 - (place % 3))]); // prettier-ignore
     const depth = -500 * whole(random, 6, 40);

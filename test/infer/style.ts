@@ -53,7 +53,11 @@ export interface Style {
 }
 
 /** The axes that a style is drawn from: section and number of the list in DEVELOPERS.md, key, ways. */
-const axes: readonly { readonly axis: number; readonly key: keyof Style; readonly ways: readonly (string | number)[] }[] = [
+const axes: readonly {
+  readonly axis: number;
+  readonly key: keyof Style;
+  readonly ways: readonly (string | number)[];
+}[] = [
   { axis: 2, key: "file.line-end", ways: ["lf", "crlf"] },
   { axis: 2, key: "file.last-line-end", ways: ["yes", "yes", "no"] },
   { axis: 3, key: "file.end-of-block", ways: ["none", "none", "semicolon", "asterisk"] },

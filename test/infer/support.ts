@@ -21,7 +21,12 @@ export async function inferFrom(
 ): Promise<{ found: Inference | undefined; findings: Finding[] }> {
   const findings: Finding[] = [];
   const programs = texts.map((text, index) => programFile(text, `sample-${String(index + 1)}.nc`));
-  const input = { programs, loader: dialectLoader(), name: "inferred", ...(from === undefined ? {} : { from }) };
+  const input = {
+    programs,
+    loader: dialectLoader(),
+    name: "inferred",
+    ...(from === undefined ? {} : { from }),
+  };
   const found = await inferDialect(input, (finding) => findings.push(finding));
   return { found, findings };
 }
@@ -29,7 +34,8 @@ export async function inferFrom(
 /** The same where something must come of it. */
 export async function mustInfer(texts: readonly string[], from?: string): Promise<Inference> {
   const { found, findings } = await inferFrom(texts, from);
-  if (found === undefined) throw new Error(findings.map(({ rule, message }) => `${rule}: ${message}`).join("\n"));
+  if (found === undefined)
+    throw new Error(findings.map(({ rule, message }) => `${rule}: ${message}`).join("\n"));
   expect(findings.filter(({ severity }) => severity === "error")).toEqual([]);
   return found;
 }

@@ -1,5 +1,11 @@
 import type { Argv, CommandModule } from "yargs";
-import type { BuildArguments, InferArguments, OneDialectArguments, ReportArguments, ShowArguments } from "./arguments.ts";
+import type {
+  BuildArguments,
+  InferArguments,
+  OneDialectArguments,
+  ReportArguments,
+  ShowArguments,
+} from "./arguments.ts";
 import { diffOption, examples, inferOptions, moduleOptions, reportOptions } from "./options.ts";
 
 type End = (code: number) => void;
@@ -112,9 +118,14 @@ function inferCommand(end: End): CommandModule<object, InferArguments> {
     describe: "a dialect file from programs that run",
     builder: (yargs: Argv) =>
       yargs
-        .positional("programs", { type: "string", array: true, demandOption: true, describe: "programs known to run on the machine; - is standard input" }) // prettier-ignore
+        .positional("programs", {
+          type: "string",
+          array: true,
+          demandOption: true,
+          describe: "programs known to run on the machine; - is standard input",
+        }) // prettier-ignore
         .options({ ...inferOptions, ...reportOptions })
-        .epilogue(inferFooter) as unknown as Argv<InferArguments>,
+        .epilogue(inferFooter),
     handler: async (args) => {
       const { runInfer } = await import("../run-infer.ts");
       end(await runInfer(args));

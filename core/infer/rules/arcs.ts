@@ -34,7 +34,8 @@ function arcOf(block: Block): Arc[] {
   const { axes, centre } = lettersOf(motion);
   const [startOne, startTwo] = axes.map((letter) => motion.before[letter]);
   const [endOne, endTwo] = axes.map((letter) => motion.after[letter]);
-  if (startOne === undefined || startTwo === undefined || endOne === undefined || endTwo === undefined) return [];
+  if (startOne === undefined || startTwo === undefined || endOne === undefined || endTwo === undefined)
+    return [];
   const [one, two] = centre.map((letter) => words.get(letter)?.value);
   const centreWords = one === undefined && two === undefined ? undefined : ([one ?? 0, two ?? 0] as const);
   return [{ ...block, motion, start: [startOne, startTwo], end: [endOne, endTwo], centreWords, radius: words.get("R")?.value, centre: undefined, sweep: undefined }]; // prettier-ignore
@@ -43,7 +44,8 @@ function arcOf(block: Block): Arc[] {
 /** The way to say a centre is the one by which start and end lie on one circle. */
 function formOf(all: readonly Arc[]): Observed[] {
   const ballots = all.flatMap((arc): Ballot[] => {
-    if (arc.centreWords === undefined) return arc.radius === undefined ? [] : [{ value: "radius", line: arc.line }];
+    if (arc.centreWords === undefined)
+      return arc.radius === undefined ? [] : [{ value: "radius", line: arc.line }];
     const [one, two] = arc.centreWords;
     const relative = misfit(arc, [arc.start[0] + one, arc.start[1] + two]);
     const absolute = misfit(arc, [one, two]);
@@ -82,7 +84,12 @@ function locate(arc: Arc, absolute: boolean, byRadius: boolean): void {
 }
 
 /** The centre of an arc by its radius: left of the way from start to end for a short counter-clockwise one. */
-function centreBeside(start: Arc["start"], end: Arc["end"], radius: number, clockwise: boolean): Arc["start"] {
+function centreBeside(
+  start: Arc["start"],
+  end: Arc["end"],
+  radius: number,
+  clockwise: boolean,
+): Arc["start"] {
   const chord = distance(start, end);
   if (chord === 0) return start;
   const height = Math.sqrt(Math.max(0, radius * radius - (chord * chord) / 4));
@@ -98,11 +105,12 @@ function sweeps(all: readonly Arc[]): Observed[] {
   const largest = known.reduce((most, arc) => (arc.sweep! > most.sweep! ? arc : most));
   const full = known.filter(({ sweep }) => sweep! > 359.99);
   const joined = joints(all);
-  const fullCircle = full.length > 0
-    ? [settle("arc.full-circle", "yes", counted(full, known.length, "arcs are full circles"))] // prettier-ignore
-    : joined.length > 0
-      ? [settle("arc.full-circle", "no", `${String(joined.length)} circles go on in the next block, e.g. ${lineOf(joined[0].second.line)}; none is full`)] // prettier-ignore
-      : [];
+  const fullCircle =
+    full.length > 0
+      ? [settle("arc.full-circle", "yes", counted(full, known.length, "arcs are full circles"))] // prettier-ignore
+      : joined.length > 0
+        ? [settle("arc.full-circle", "no", `${String(joined.length)} circles go on in the next block, e.g. ${lineOf(joined[0].second.line)}; none is full`)] // prettier-ignore
+        : [];
   return [...fullCircle, ...limits(known, joined, largest)];
 }
 
@@ -117,18 +125,22 @@ function joints(all: readonly Arc[]): Joint[] {
     const first = all[index];
     const adjoins = first.line.number + 1 === second.line.number && first.motion.code === second.motion.code;
     if (!adjoins || first.radius !== second.radius) return [];
-    const isSame = first.centre && second.centre
-      ? distance(first.centre, second.centre) < 1e-3 * Math.max(1, distance(first.centre, first.start)) // prettier-ignore
-      : first.radius !== undefined && first.sweep !== undefined && first.sweep > 179;
+    const isSame =
+      first.centre && second.centre
+        ? distance(first.centre, second.centre) < 1e-3 * Math.max(1, distance(first.centre, first.start)) // prettier-ignore
+        : first.radius !== undefined && first.sweep !== undefined && first.sweep > 179;
     return isSame ? [{ first, second }] : [];
   });
 }
 
 function limits(known: readonly Arc[], joined: readonly Joint[], largest: Arc): Observed[] {
   const seen = Math.min(360, Math.ceil(largest.sweep! - 0.01));
-  const atLeast = (inherited: Value | undefined): boolean => typeof inherited === "number" && inherited >= seen;
+  const atLeast = (inherited: Value | undefined): boolean =>
+    typeof inherited === "number" && inherited >= seen;
   const crossing = known.find((arc) => arc.centre && crosses(arc));
-  const any = crossing ? [settle("arc.quadrants", "any", `the arc on ${lineOf(crossing.line)} crosses a quadrant line`)] : [];
+  const any = crossing
+    ? [settle("arc.quadrants", "any", `the arc on ${lineOf(crossing.line)} crosses a quadrant line`)]
+    : [];
   const lone = settle("arc.largest-sweep", seen > 180 ? 360 : 180, `${String(seen)} degrees on ${lineOf(largest.line)}; the limit itself is asked`, { holds: atLeast, limit: true }); // prettier-ignore
   if (joined.length === 0) return [...any, lone];
   const atLines = joined.filter(({ first }) => first.centre && onQuadrantLine(first));
@@ -136,7 +148,9 @@ function limits(known: readonly Arc[], joined: readonly Joint[], largest: Arc): 
   if (!crossing && atLines.length === joined.length && quarters.length === joined.length && known.every(({ centre }) => centre)) // prettier-ignore
     return [settle("arc.quadrants", "one", counted(joined.map(({ second }) => second), joined.length, "circles that go on do so at a quadrant line"))]; // prettier-ignore
   // Halves of whole circles show that none is written in one block, and not how far an arc may go.
-  const halves = joined.every(({ first, second }) => first.sweep! > 179.9 && distance(first.start, second.end) < 1e-6);
+  const halves = joined.every(
+    ({ first, second }) => first.sweep! > 179.9 && distance(first.start, second.end) < 1e-6,
+  );
   if (halves) return [...any, lone];
   const cut = Math.round(largestOf(joined.map(({ first }) => first.sweep!)));
   return [...any, settle("arc.largest-sweep", cut, `${String(joined.length)} circles go on in the next block after at most ${String(cut)} degrees, e.g. ${lineOf(joined[0].second.line)}`)]; // prettier-ignore
@@ -150,10 +164,11 @@ function onQuadrantLine({ centre, end }: Arc): boolean {
 /** Whether an arc goes over a quadrant line of its circle between its ends. */
 function crosses({ centre, start, end, motion, sweep }: Arc): boolean {
   if (sweep! > 90.5) return true;
-  const quadrant = ([one, two]: readonly [number, number]): number => Math.atan2(two - centre![1], one - centre![0]);
+  const quadrant = ([one, two]: readonly [number, number]): number =>
+    Math.atan2(two - centre![1], one - centre![0]);
   const [from, to] = motion.code === 20 ? [quadrant(end), quadrant(start)] : [quadrant(start), quadrant(end)];
   const slack = 0.01;
-  const span = ((to - from) % (2 * Math.PI) + 2 * Math.PI) % (2 * Math.PI);
+  const span = (((to - from) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
   const next = (Math.floor((from + slack) / (Math.PI / 2)) + 1) * (Math.PI / 2);
   return next < from + span - slack;
 }
@@ -164,7 +179,9 @@ function helices(all: readonly Arc[]): Observed[] {
     const letter = third[motion.plane];
     return words.has(letter) && motion.before[letter] !== motion.after[letter];
   });
-  return rising.length === 0 ? [] : [settle("arc.helix", "yes", counted(rising, all.length, "arcs move the third axis"))];
+  return rising.length === 0
+    ? []
+    : [settle("arc.helix", "yes", counted(rising, all.length, "arcs move the third axis"))];
 }
 
 const planeNames = { 17: "xy", 18: "zx", 19: "yz" } as const;

@@ -1,5 +1,5 @@
 import type { Ballot, Base, Observed, Settled, Value } from "../evidence.ts";
-import { counted, largestOf, lineOf, settle, vote } from "../evidence.ts";
+import { counted, largestOf, lineOf, settle, textOf, vote } from "../evidence.ts";
 import type { Sample } from "../sample.ts";
 import type { Block } from "../walk.ts";
 import { identityOf } from "./framing.ts";
@@ -23,9 +23,10 @@ function blockNumbers(sample: Sample): Observed[] {
   if (numbered.length === 0)
     return [settle("blocks.number", "none", counted(blocks, blocks.length, "blocks have none"))];
   const aligned = numbered.filter(({ line }) => line.aligned);
-  const mark = aligned.length > 0
-    ? [settle("blocks.sections.mark", "colon", counted(aligned, numbered.length, "block numbers have a colon"))] // prettier-ignore
-    : [];
+  const mark =
+    aligned.length > 0
+      ? [settle("blocks.sections.mark", "colon", counted(aligned, numbered.length, "block numbers have a colon"))] // prettier-ignore
+      : [];
   const share = numbered.length / blocks.length;
   if (share > 0.5 && share < 0.95) {
     const lines = blocks.filter(({ line }) => !line.blockNumber).map(({ line }) => line);
@@ -35,9 +36,18 @@ function blockNumbers(sample: Sample): Observed[] {
   return [...numberKeys(sample, on, numbered, blocks.length), ...mark];
 }
 
-function numberKeys(sample: Sample, on: "all" | "sections", numbered: readonly Block[], total: number): Observed[] {
-  const runs = sample.byProgram.map((blocks) => blocks.flatMap(({ line }) => (line.blockNumber && line.words.length > 0 ? [line] : [])));
-  const starts = runs.flatMap(([line]) => (line?.blockNumber ? [{ value: line.blockNumber.value, line }] : []));
+function numberKeys(
+  sample: Sample,
+  on: "all" | "sections",
+  numbered: readonly Block[],
+  total: number,
+): Observed[] {
+  const runs = sample.byProgram.map((blocks) =>
+    blocks.flatMap(({ line }) => (line.blockNumber && line.words.length > 0 ? [line] : [])),
+  );
+  const starts = runs.flatMap(([line]) =>
+    line?.blockNumber ? [{ value: line.blockNumber.value, line }] : [],
+  );
   const steps = runs.flatMap((lines) => lines.slice(1).map((line, index): Ballot<number> => ({ value: line.blockNumber!.value - lines[index].blockNumber!.value, line }))); // prettier-ignore
   const found = [
     ...vote("blocks.number.start", starts, "first numbers"),
@@ -73,11 +83,12 @@ function widths(numbered: readonly Block[]): Settled[] {
 const gapNames: Readonly<Record<string, string>> = { "": "none", " ": "blank", "\t": "tab" };
 
 function separators({ lines }: Sample): Observed[] {
-  const ballots = lines.flatMap((line) =>
+  const ballots = lines.flatMap(
+    (line) =>
     line.kind !== "block" ? [] : line.gaps.map((gap): Ballot => ({ value: gapNames[gap] ?? `other (${JSON.stringify(gap)})`, line })), // prettier-ignore
   );
   return vote("blocks.separator", ballots, "gaps between words").filter(
-    (one) => one.kind === "contradiction" || !String(one.value).startsWith("other"),
+    (one) => one.kind === "contradiction" || !textOf(one.value as Value).startsWith("other"),
   );
 }
 
@@ -87,8 +98,10 @@ function lengths({ blocks }: Sample): Observed[] {
   const most = extreme(blocks, ({ line }) => line.words.length);
   const withMost = extreme(blocks, ({ m }) => m.length);
   if (!longest || !most || !withMost) return [];
-  const atLeast = (least: number) => (inherited: Value | undefined): boolean =>
-    inherited === "none" || (typeof inherited === "number" && inherited >= least);
+  const atLeast =
+    (least: number) =>
+    (inherited: Value | undefined): boolean =>
+      inherited === "none" || (typeof inherited === "number" && inherited >= least);
   const seen = (what: string, { value, block }: Extreme): string =>
     `${String(value)} ${what} on ${lineOf(block.line)}; the limit itself is asked`;
   return [
@@ -134,7 +147,10 @@ function codesTogether({ blocks }: Sample): Observed[] {
   if (lone.length < 2) return gWords;
   const evidence = counted(lone, lone.length, "modes in a row have a block each");
   // With one G word a block modes are apart in any case.
-  return [...gWords, settle("blocks.modes", "apart", evidence, { holds: (inherited) => inherited === "apart" })];
+  return [
+    ...gWords,
+    settle("blocks.modes", "apart", evidence, { holds: (inherited) => inherited === "apart" }),
+  ];
 }
 
 function neighbours(blocks: readonly Block[], index: number, isMode: (block: Block) => boolean): boolean {
@@ -151,6 +167,9 @@ function deletion({ lines }: Sample): Observed[] {
     : settle("blocks.delete.mark", "slash", `/ on ${lineOf(marked[0])}`, { holds: (inherited) => inherited !== "none" }); // prettier-ignore
   const ballots = marked
     .filter(({ blockNumber }) => blockNumber)
-    .map((line): Ballot => ({ value: line.deleteMark!.behindNumber ? "after-number" : "before-number", line }));
+    .map((line): Ballot => ({
+      value: line.deleteMark!.behindNumber ? "after-number" : "before-number",
+      line,
+    }));
   return [mark, ...vote("blocks.delete.place", ballots, "block delete marks")];
 }

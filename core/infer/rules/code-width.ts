@@ -8,7 +8,8 @@ const letters = ["G", "M", "T", "H", "D"] as const;
 /** Zeros in front of codes and of tool and offset numbers: G1 or G01. Only numbers of one digit show it. */
 export function codeWidth({ lines }: Sample): Observed[] {
   return letters.flatMap((letter): Observed[] => {
-    const words = lines.flatMap((line) =>
+    const words = lines.flatMap(
+      (line) =>
       line.kind !== "block" ? [] : line.words.filter((word) => word.letter === letter && word.value < 10 && word.digits !== "0" || word.letter === letter && /^0+\d/.test(word.digits)).map(({ digits }) => ({ digits, line })), // prettier-ignore
     );
     if (words.length === 0) return [];

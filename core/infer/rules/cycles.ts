@@ -96,7 +96,11 @@ function letters(all: readonly Series[]): Observed[] {
   const retract = all.flatMap(({ first }): Ballot[] => (first.words.has("R") ? [{ value: "R", line: first.line }] : [])); // prettier-ignore
   return [
     ...vote("cycles.words.peck", peck, "cycles with pecks"),
-    ...vote("cycles.words.repeat", zero.length === 0 ? withoutWord(all) : zero, "cycles that are defined without a hole"),
+    ...vote(
+      "cycles.words.repeat",
+      zero.length === 0 ? withoutWord(all) : zero,
+      "cycles that are defined without a hole",
+    ),
     ...vote("cycles.words.dwell", dwell, "cycles with a dwell"),
     ...vote("cycles.words.retract", retract, "cycles"),
   ];
@@ -113,7 +117,8 @@ function levels(all: readonly Series[]): Observed[] {
     const [bottom, retract] = [first.words.get("Z")?.value, first.words.get("R")?.value];
     if (bottom === undefined || retract === undefined || initial === undefined) return [];
     if (retract < 0 && bottom > retract) return [{ value: "relative", line: first.line }];
-    if (retract > 0 && bottom < retract && retract <= initial) return [{ value: "absolute", line: first.line }];
+    if (retract > 0 && bottom < retract && retract <= initial)
+      return [{ value: "absolute", line: first.line }];
     return [];
   });
   return vote("cycles.levels", ballots, "cycles, by the places of bottom and retract level");

@@ -22,7 +22,10 @@ export function dwell(sample: Sample): Observed[] {
   const large = dwells.filter(({ word }) => word.value >= surely.milliseconds && !word.digits.includes("."));
   const small = dwells.every(({ word }) => word.value <= surely.seconds);
   if (broken.length > 0 && small)
-    return [...found, settle("dwell.unit", "s", counted(broken, dwells.length, "dwells have a part behind the point"))];
+    return [
+      ...found,
+      settle("dwell.unit", "s", counted(broken, dwells.length, "dwells have a part behind the point")),
+    ];
   if (large.length > 0 && broken.length === 0 && dwells.every(({ word }) => word.value >= surely.milliseconds || word.value === 0))
     return [...found, settle("dwell.unit", "ms", `${counted(large, dwells.length, "dwells are whole and 100 or more")}; in seconds they would be minutes`, { only: (base) => base("dwell.unit") !== "rev" })]; // prettier-ignore
   return found;

@@ -29,7 +29,9 @@ function endCode({ byProgram }: Sample): Observed[] {
 
 /** Z in machine coordinates, or by the return to the reference position. */
 function retract(sample: Sample): Observed[] {
-  const moves = withG(sample, 530).filter(({ words }) => words.has("Z") && !words.has("X") && !words.has("Y"));
+  const moves = withG(sample, 530).filter(
+    ({ words }) => words.has("Z") && !words.has("X") && !words.has("Y"),
+  );
   const returns = withG(sample, 280, 740).filter(({ g, words }) => words.has("Z") && !(g.includes(740) && words.has("R"))); // prettier-ignore
   if (moves.length > 0) return machineMoves(moves);
   if (returns.length === 0) return [];
@@ -46,7 +48,10 @@ function machineMoves(moves: readonly Block[]): Observed[] {
   const zero = places.filter(({ value }) => value === 0);
   const by = settle("machine.retract.by", "machine-move", counted(moves, moves.length, "moves of Z alone in machine coordinates")); // prettier-ignore
   if (zero.length * 2 < places.length) return [by];
-  return [by, settle("machine.retract.z", 0, counted(zero, places.length, "moves of Z alone in machine coordinates"))];
+  return [
+    by,
+    settle("machine.retract.z", 0, counted(zero, places.length, "moves of Z alone in machine coordinates")),
+  ];
 }
 
 /** X and Y in machine coordinates in the last blocks before the end. */
@@ -55,7 +60,11 @@ function park({ byProgram }: Sample): Observed[] {
   const [first] = found;
   if (!first || found.some((block) => block === undefined)) return [];
   const place = ({ words }: Block): Value => ["X", "Y"].map((letter) => words.get(letter)!.value);
-  return vote("machine.park", found.map((block): Ballot => ({ value: place(block!), line: block!.line })), "programs");
+  return vote(
+    "machine.park",
+    found.map((block): Ballot => ({ value: place(block!), line: block!.line })),
+    "programs",
+  );
 }
 
 /** Whether the word of the units stands alone in the first block, and nowhere else. */
@@ -85,17 +94,22 @@ function coolant(sample: Sample): Observed[] {
   const together = sample.blocks.filter(({ m }) => m.filter((code) => media.includes(code)).length > 1);
   const apart = sample.blocks.filter(
     ({ m }, index) =>
-      m.some((code) => media.includes(code)) && sample.blocks[index + 1]?.m.some((code) => media.includes(code)),
+      m.some((code) => media.includes(code)) &&
+      sample.blocks[index + 1]?.m.some((code) => media.includes(code)),
   );
   if (together.length > 0)
-    return [settle("coolant.blocks", "together", counted(together, together.length, "blocks switch several media"))];
+    return [
+      settle("coolant.blocks", "together", counted(together, together.length, "blocks switch several media")),
+    ];
   return apart.length === 0 ? [] : [settle("coolant.blocks", "apart", counted(apart, apart.length, "media are switched one by one"))]; // prettier-ignore
 }
 
 /** Absolute or incremental: in which of the two most work motion goes. */
 function distances({ blocks }: Sample): Observed[] {
   const moving = blocks.flatMap(({ motion, line, g }): Ballot[] =>
-    motion?.frame === "work" && !g.includes(280) ? [{ value: motion.absolute ? "absolute" : "incremental", line }] : [],
+    motion?.frame === "work" && !g.includes(280)
+      ? [{ value: motion.absolute ? "absolute" : "incremental", line }]
+      : [],
   );
   const stated = withStated(blocks);
   if (!stated || moving.length === 0) return [];
@@ -116,7 +130,9 @@ function rapids(sample: Sample): Observed[] {
     (["X", "Y", "Z"] as const).filter((letter) => motion!.before[letter] !== motion!.after[letter]).length;
   const several = all.filter((block) => moves(block) > 1);
   if (several.length > 0)
-    return [settle("motion.rapid-axes", "together", counted(several, all.length, "rapids move several axes"))];
+    return [
+      settle("motion.rapid-axes", "together", counted(several, all.length, "rapids move several axes")),
+    ];
   if (all.length < 8 || pairs(all) < 4) return [];
   return [settle("motion.rapid-axes", "one-at-a-time", `none of ${String(all.length)} rapids moves two axes, e.g. ${lineOf(all[0].line)}`)]; // prettier-ignore
 }

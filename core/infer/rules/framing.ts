@@ -80,7 +80,11 @@ function programNumber({ programs }: Sample): Observed[] {
     if (typeof inherited !== "object" || Array.isArray(inherited)) return false;
     const range = inherited as { letter?: Value; digits?: Value; from?: Value; to?: Value };
     const within = values.every((one) => one >= Number(range.from) && one <= Number(range.to));
-    return range.letter === letter && within && spoken.every(({ text }) => text === padTo(text, Number(range.digits)));
+    return (
+      range.letter === letter &&
+      within &&
+      spoken.every(({ text }) => text === padTo(text, Number(range.digits)))
+    );
   };
   const value = (): Value => ({ letter, digits: padded ? digits : Math.min(4, digits), from: 1, to: 10 ** Math.max(4, ...spoken.map(({ text }) => text.length)) - 1 }); // prettier-ignore
   return [settle("file.program-number", value, evidence, { holds: fits })];
@@ -117,9 +121,15 @@ function blankLines({ programs }: Sample): Observed[] {
     return lines.slice(first, last).filter(({ kind }) => kind === "blank");
   });
   if (blanks.length === 0) return [];
-  const evidence = counted(blanks.map((line) => ({ line })), blanks.length, "blank lines stand inside the program");
+  const evidence = counted(
+    blanks.map((line) => ({ line })),
+    blanks.length,
+    "blank lines stand inside the program",
+  );
   return [
-    settle("file.blank-lines", "between-sections", evidence, { holds: (inherited) => inherited === "between-sections" }),
+    settle("file.blank-lines", "between-sections", evidence, {
+      holds: (inherited) => inherited === "between-sections",
+    }),
   ];
 }
 
@@ -137,5 +147,7 @@ function extension({ programs }: Sample): Observed[] {
   const endings = programs.map(({ file }) => /\.([A-Za-z0-9]{1,8})$/.exec(file)?.[1]);
   const [ending] = endings;
   if (ending === undefined || endings.some((one) => one !== ending)) return [];
-  return [settle("file.extension", ending, `the file is called ${programs[0].file.split(/[/\\]/).at(-1) ?? ""}`)];
+  return [
+    settle("file.extension", ending, `the file is called ${programs[0].file.split(/[/\\]/).at(-1) ?? ""}`),
+  ];
 }

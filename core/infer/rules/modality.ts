@@ -38,8 +38,14 @@ function axisWords({ motion, words, line }: Moving): Ballot[] {
   return [{ value: said.length > 0 ? "all" : "changed", line }];
 }
 
-const planeAxes = { 17: ["X", "Y"], 18: ["Z", "X"], 19: ["Y", "Z"] } as const satisfies Record<number, readonly AxisLetter[]>;
-const centreLetters = { 17: ["I", "J"], 18: ["K", "I"], 19: ["J", "K"] } as const satisfies Record<number, readonly string[]>;
+const planeAxes = { 17: ["X", "Y"], 18: ["Z", "X"], 19: ["Y", "Z"] } as const satisfies Record<
+  number,
+  readonly AxisLetter[]
+>;
+const centreLetters = { 17: ["I", "J"], 18: ["K", "I"], 19: ["J", "K"] } as const satisfies Record<
+  number,
+  readonly string[]
+>;
 
 /** The letters of the axes of a plane, and those of the centre words, in the same order. */
 export function lettersOf({ plane }: Motion): { axes: readonly AxisLetter[]; centre: readonly string[] } {
@@ -48,7 +54,9 @@ export function lettersOf({ plane }: Motion): { axes: readonly AxisLetter[]; cen
 
 function arcEnds({ motion, words, line }: Moving): Ballot[] {
   const { axes } = lettersOf(motion);
-  const still = axes.filter((letter) => motion.before[letter] !== undefined && motion.before[letter] === motion.after[letter]);
+  const still = axes.filter(
+    (letter) => motion.before[letter] !== undefined && motion.before[letter] === motion.after[letter],
+  );
   if (still.length === 0) return [];
   const said = still.filter((letter) => words.has(letter));
   // The end of a full circle may be said because there would be no end otherwise.
@@ -72,7 +80,10 @@ function arcCentres({ motion, words, line }: Moving): Ballot[] {
 function feedWords({ blocks }: Sample, feeding: readonly Moving[]): Observed[] {
   const before = new Map(blocks.map((block, index) => [block, blocks[index - 1] as Block | undefined]));
   const isFeed = (block: Block | undefined): boolean =>
-    block?.motion !== undefined && block.motion.frame === "work" && block.motion.code > 0 && !block.motion.isCycle;
+    block?.motion !== undefined &&
+    block.motion.frame === "work" &&
+    block.motion.code > 0 &&
+    !block.motion.isCycle;
   const same = feeding.filter(({ motion }) => motion.feedBefore !== undefined && (motion.feed === undefined || motion.feed.value === motion.feedBefore)); // prettier-ignore
   const cutting = same.filter((block) => isFeed(before.get(block)));
   const behindRapid = same.filter((block) => before.get(block)?.motion?.code === 0);

@@ -59,12 +59,15 @@ function pointOf(
   doubts: string[],
 ): NumberStyle["point"] {
   if (pointed.length > 0 && whole.length === 0) return pointed.some(isWhole) ? "always" : undefined;
-  if (pointed.length === 0) return common === undefined || common.point === "never" ? impliedOrWhole(spoken) : undefined;
+  if (pointed.length === 0)
+    return common === undefined || common.point === "never" ? impliedOrWhole(spoken) : undefined;
   // Whole numbers without a point beside others with ".0" or "10." are written in two ways.
   const bare = pointed.filter(isWhole);
   if (bare.length === 0) return "when-needed";
   const share = Math.max(bare.length, whole.length) / (bare.length + whole.length);
-  doubts.push(`whole numbers have a point on ${String(bare.length)} words and none on ${String(whole.length)}`);
+  doubts.push(
+    `whole numbers have a point on ${String(bare.length)} words and none on ${String(whole.length)}`,
+  );
   if (share < enough) return undefined;
   return bare.length > whole.length ? "always" : "when-needed";
 }
@@ -89,7 +92,8 @@ function trailingOf(pointed: readonly string[], doubts: string[]): NumberStyle["
   const lengths = new Set(behind.map(({ length }) => length));
   const ends = behind.filter((text) => text.endsWith("0") && text.length > 1);
   const bare = behind.filter((text) => text === "");
-  if (lengths.size === 1 && behind[0].length > 1 && (ends.length > 0 || behind.length < 4)) return ends.length > 0 ? "keep" : undefined;
+  if (lengths.size === 1 && behind[0].length > 1 && (ends.length > 0 || behind.length < 4))
+    return ends.length > 0 ? "keep" : undefined;
   if (lengths.size === 1 && behind[0].length === 1) return undefined;
   if (ends.length === 0) return behind.includes("0") ? "one" : "drop";
   const [most] = [...lengths].sort((a, b) => count(behind, b) - count(behind, a));
@@ -117,9 +121,13 @@ function decimalsOf(
   common: NumberStyle | undefined,
 ): NumberStyle["decimals"] {
   if (point === "never") return undefined;
-  const least = largestOf(pointed.map((text) => text.length - text.indexOf(".") - 1), 0);
+  const least = largestOf(
+    pointed.map((text) => text.length - text.indexOf(".") - 1),
+    0,
+  );
   // Where all numbers have a point, those of an address that never has one have no decimals.
-  if (pointed.length === 0) return common?.point === "always" && whole.length > 0 ? { least: 0, exact: true } : undefined;
+  if (pointed.length === 0)
+    return common?.point === "always" && whole.length > 0 ? { least: 0, exact: true } : undefined;
   return { least: Math.min(7, Math.max(1, least)), exact: trailing === "keep" };
 }
 

@@ -8,7 +8,13 @@ import type { NumberStyle } from "./number-style.ts";
 import { styleOf } from "./number-style.ts";
 
 /** Keys of the number groups that depend on the units of the program. */
-const byUnits: ReadonlySet<string> = new Set(["length", "arc-centre", "peck", "feed-per-minute", "feed-per-revolution"]);
+const byUnits: ReadonlySet<string> = new Set([
+  "length",
+  "arc-centre",
+  "peck",
+  "feed-per-minute",
+  "feed-per-revolution",
+]);
 
 /** Decimals, points, zeros and signs of the numbers of each address. */
 export function numbers(sample: Sample): Observed[] {
@@ -35,12 +41,22 @@ function commonKeys(style: NumberStyle, spoken: readonly Spoken[]): Observed[] {
     ...key("plus", style.plus, style.plusSaid),
     ...key("suppressed-zeros", style.suppressed, style.suppressedSaid),
     ...key("digits", style.digits, style.suppressedSaid),
-    ...style.doubts.map((message): Observed => ({ kind: "contradiction", key: "numbers", message, lines: [] })),
+    ...style.doubts.map((message): Observed => ({
+      kind: "contradiction",
+      key: "numbers",
+      message,
+      lines: [],
+    })),
   ];
 }
 
 /** The decimals of a group, and what it writes otherwise than the lengths do. */
-function groupKeys(name: string, spoken: readonly Spoken[], common: NumberStyle, units: "mm" | "inch"): Observed[] {
+function groupKeys(
+  name: string,
+  spoken: readonly Spoken[],
+  common: NumberStyle,
+  units: "mm" | "inch",
+): Observed[] {
   const style = styleOf(spoken, name === "length" ? undefined : common);
   const path = `numbers.${name}`;
   const key = byUnits.has(name) ? `${path}.${units}` : path;
@@ -57,7 +73,9 @@ function decimalsKey(key: string, style: NumberStyle, spoken: readonly Spoken[])
   const holds = (inherited: Value | undefined): boolean =>
     decimals.exact ? bare(inherited) === decimals.least : bare(inherited) >= decimals.least;
   const says = `${String(decimals.least)} digits behind the point, e.g. ${deepest.letter}${deepest.digits} on ${lineOf(deepest.line)}`;
-  const evidence = decimals.exact ? says : `at most ${says}; zeros at the end are left out, so that there may be more`;
+  const evidence = decimals.exact
+    ? says
+    : `at most ${says}; zeros at the end are left out, so that there may be more`;
   return [settle(key, decimals.least, evidence, { holds, ...(decimals.exact ? {} : { limit: true }) })];
 }
 

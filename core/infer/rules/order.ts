@@ -73,7 +73,11 @@ function orderOf(value: Value | undefined): string[] {
   return Array.isArray(value) ? value.map(String) : [];
 }
 
-function agrees(order: readonly string[], settled: readonly Precedence[], letters: readonly string[]): boolean {
+function agrees(
+  order: readonly string[],
+  settled: readonly Precedence[],
+  letters: readonly string[],
+): boolean {
   if (letters.some((letter) => !order.includes(letter) && letter !== "O")) return false;
   return settled.every(({ first, second }) => order.indexOf(first) < order.indexOf(second));
 }
@@ -82,7 +86,11 @@ function agrees(order: readonly string[], settled: readonly Precedence[], letter
  * The inherited order, in which each letter that stands too far behind is put right before the first that it precedes; a
  * letter that is not inherited stands behind the words of cycles.
  */
-function merged(order: readonly string[], settled: readonly Precedence[], letters: readonly string[]): string[] {
+function merged(
+  order: readonly string[],
+  settled: readonly Precedence[],
+  letters: readonly string[],
+): string[] {
   const news = letters.filter((letter) => !order.includes(letter) && letter !== "O" && letter !== "N");
   const place = order.indexOf("Q") + 1;
   const result = [...order.slice(0, place), ...news, ...order.slice(place)];
@@ -91,7 +99,9 @@ function merged(order: readonly string[], settled: readonly Precedence[], letter
     const wrong = settled.find(({ first, second }) => result.indexOf(first) > result.indexOf(second));
     if (!wrong) break;
     result.splice(result.indexOf(wrong.first), 1);
-    const targets = settled.filter(({ first }) => first === wrong.first).map(({ second }) => result.indexOf(second));
+    const targets = settled
+      .filter(({ first }) => first === wrong.first)
+      .map(({ second }) => result.indexOf(second));
     result.splice(Math.min(...targets.filter((at) => at >= 0)), 0, wrong.first);
   }
   return result;

@@ -37,7 +37,13 @@ function remarks({ programs }: Sample, changes: readonly Block[]): Observed[] {
 /** Whether the plane, compensation and cycles are stated again between each change and the first cut behind it. */
 function modes({ byProgram }: Sample): Observed[] {
   const ballots = byProgram.flatMap((blocks) => {
-    const start = blocks.slice(0, Math.max(0, blocks.findIndex(({ motion }) => motion !== undefined && motion.code > 0)));
+    const start = blocks.slice(
+      0,
+      Math.max(
+        0,
+        blocks.findIndex(({ motion }) => motion !== undefined && motion.code > 0),
+      ),
+    );
     const resets = [170, 400, 800].filter((code) => start.some(({ g }) => g.includes(code)));
     if (resets.length < 2) return [];
     return blocks.flatMap(({ m, line }, index): Ballot[] => {

@@ -11,16 +11,19 @@ export function spindle(sample: Sample): Observed[] {
   const places = new Map(blocks.map((block, index) => [block, index]));
   const around = starts.flatMap((block) => {
     const at = places.get(block)!;
-    return [{ block, before: blocks[at - 1] as Block | undefined, behind: blocks[at + 1] as Block | undefined }];
+    return [{ block, before: blocks[at - 1], behind: blocks[at + 1] }];
   });
   const ballots = around.flatMap(({ block, before, behind }): Ballot<string>[] => {
     const speed = block.line.words.findIndex(({ letter }) => letter === "S");
-    const start = block.line.words.findIndex(({ letter, value }) => letter === "M" && (value === 3 || value === 4));
+    const start = block.line.words.findIndex(
+      ({ letter, value }) => letter === "M" && (value === 3 || value === 4),
+    );
     if (speed >= 0) return [{ value: speed < start ? "speed-first together" : "start-first together", line: block.line }]; // prettier-ignore
     if (isSpeedAlone(before)) return [{ value: "speed-first apart", line: block.line }];
     return isSpeedAlone(behind) ? [{ value: "start-first apart", line: block.line }] : [];
   });
-  const part = (index: number): Ballot[] => ballots.map(({ value, line }) => ({ value: value.split(" ")[index], line }));
+  const part = (index: number): Ballot[] =>
+    ballots.map(({ value, line }) => ({ value: value.split(" ")[index], line }));
   return [
     ...vote("spindle.order", part(0), "starts of the spindle"),
     ...vote("spindle.blocks", part(1), "starts of the spindle"),
