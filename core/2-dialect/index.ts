@@ -17,8 +17,6 @@ export type { Setup } from "./setup.ts";
 export { originOf } from "./origin.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
 
-export { editorLine } from "./editor-line.ts";
-
 /*
  * What reads files is loaded when it is called: a start with a dialect that was resolved ahead loads none of the parsers.
  */
