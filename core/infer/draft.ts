@@ -8,6 +8,7 @@ import { codeKeys } from "./code-keys.ts";
 import { consequences } from "./consequences.ts";
 import { carefulConfirmations, confirmationsOf } from "./confirmations.ts";
 import type { Base, Observed, Value } from "./evidence.ts";
+import { hintsOf } from "./hints.ts";
 import type { Ready } from "./measure.ts";
 import type { Asked } from "./questions.ts";
 import { openQuestions } from "./questions.ts";
@@ -23,6 +24,8 @@ export interface Draft {
   /** Keys that the programs show, and that it inherits. */
   readonly inherited: readonly StatedKey[];
   readonly codes: CodeKeys;
+  /** What the programs have that bears on a question, by its key. */
+  readonly hints: ReadonlyMap<string, string>;
 }
 
 /** A file that holds together. */
@@ -45,7 +48,7 @@ export function draft(
   const codes = codeKeys(sample, archetype, all);
   const known = knownCodes(sample, archetype);
   const { stated, inherited } = divide([...observed, ...codes.settled], archetype.base);
-  return { archetype, stated, inherited: [...inherited, ...known], codes };
+  return { archetype, stated, inherited: [...inherited, ...known], codes, hints: hintsOf(sample) };
 }
 
 /** Keys whose code the programs use. */
@@ -122,7 +125,7 @@ async function attempt(
   const keys = [...stated, ...careful];
   const answers = laidOver(keys, archetype.base);
   const shown = [...stated.filter((one) => one.asked !== true), ...inherited].map(({ key }) => key);
-  const asked = openQuestions(new Set(shown), answers);
+  const asked = openQuestions(new Set(shown), answers, draftOf.hints);
   const risky = asked.flatMap(({ safety, keys: open }) => (safety ? open : []));
   const unanswered = [...new Set([...confirmationsOf(answers), ...risky])];
   const written: WrittenKey[] = [
@@ -160,8 +163,9 @@ export function answerText({ keys, answers }: Asked): string {
   return keys.map((key, index) => `${key}: ${valueText(answers[index])}`).join(", ");
 }
 
-function valueText(value: Value | undefined): string {
-  if (value === undefined) return "not stated";
+function valueText(value: Value | null | undefined): string {
+  // A report as JSON has null for it.
+  if (value === undefined || value === null) return "not stated";
   const text = typeof value === "object" ? JSON.stringify(value).replaceAll('"', "") : String(value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }

@@ -166,14 +166,27 @@ export const questions: readonly Question[] = [
  *
  * @param shown keys that the programs show
  * @param answers values of the file with what it extends
+ * @param hints what the programs have that bears on a question, by its key
  */
-export function openQuestions(shown: ReadonlySet<string>, answers: Base): Asked[] {
+export function openQuestions(
+  shown: ReadonlySet<string>,
+  answers: Base,
+  hints: ReadonlyMap<string, string>,
+): Asked[] {
   const isShown = (key: string): boolean =>
     shown.has(key) || [...shown].some((one) => one.startsWith(`${key}.`));
   return questions.flatMap(({ keys, ask, safety, any, when }) => {
     if (when !== undefined && !when(answers)) return [];
     const open = any === true && keys.some(isShown) ? [] : keys.filter((key) => !isShown(key));
     if (open.length === 0) return [];
-    return [{ keys: open, ask, safety: safety === true, answers: open.map((key) => answers(key)) }];
+    const seen = open.flatMap((key) => hints.get(key) ?? []);
+    return [
+      {
+        keys: open,
+        ask: [ask, ...seen].join(" "),
+        safety: safety === true,
+        answers: open.map((key) => answers(key)),
+      },
+    ];
   });
 }

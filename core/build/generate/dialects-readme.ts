@@ -3,7 +3,13 @@ import { join } from "node:path";
 import type { SchemaPart } from "../../2-dialect/schema.ts";
 import { formsOf, valuesInWords } from "../../2-dialect/schema.ts";
 import type { Product } from "./product.ts";
-import { introduction, keysIntroduction, recipesIntroduction, whichOne } from "./dialects-texts.ts";
+import {
+  fromPrograms,
+  introduction,
+  keysIntroduction,
+  recipesIntroduction,
+  whichOne,
+} from "./dialects-texts.ts";
 import { recipes } from "./recipes.ts";
 
 /** A shipped dialect as the page lists it. */
@@ -72,6 +78,7 @@ export function dialectsReadme(schema: SchemaPart, shipped: readonly ShippedDial
     introduction,
     shippedText(shipped),
     recipesText(),
+    `## From a program that runs\n\n${fromPrograms}\n`,
     `## All keys\n\n${keysIntroduction}\n\n${contents}\n`,
     ...texts,
   ].join("\n");
