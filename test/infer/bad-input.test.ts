@@ -34,6 +34,14 @@ describe("what is no program", () => {
     expect(errors[0]?.fix).toBeTruthy();
   });
 
+  it("a program of which a quarter is expressions", async () => {
+    const lines = hand.trimEnd().split("\n");
+    const { found, findings } = await inferFrom([[...lines, "#1=3", "#2=[#1*2]", "IF [#1 GT 2] GOTO 9", "#3=4"].join("\n")]); // prettier-ignore
+    expect(found).toBeUndefined();
+    expect(findings[0]?.message).toBe("4 of 15 lines are no blocks of letters and numbers.");
+    expect(findings[0]?.place?.offset).toBe(hand.length);
+  });
+
   it("one of two", async () => {
     const { found, findings } = await inferFrom([hand, "no program"]);
     expect(found).toBeUndefined();

@@ -57,12 +57,19 @@ function template(texts: readonly string[]): string | undefined {
   const [first] = texts;
   if (texts.some((text) => /[{}]/.test(text.replaceAll("{{number}}", "")))) return undefined;
   if (texts.every((text) => text === first)) return first;
-  const words = texts.map((text) => text.split(" "));
-  const shortest = Math.min(...words.map(({ length }) => length));
-  const same = (at: (line: readonly string[]) => string | undefined): boolean => words.every((line) => at(line) === at(words[0])); // prettier-ignore
-  let before = 0;
-  while (before < shortest && same((line) => line[before])) before++;
-  let behind = 0;
-  while (behind < shortest - before && same((line) => line.at(-1 - behind))) behind++;
-  return [...words[0].slice(0, before), "{{program}}", ...words[0].slice(words[0].length - behind)].join(" ");
+  const last = texts.map((text) => [...text].reverse().join(""));
+  const before = sharedStart(texts);
+  const behind = [
+    ...sharedStart(last.map((text, index) => text.slice(0, texts[index].length - before.length))),
+  ];
+  return `${before}{{program}}${behind.reverse().join("")}`;
+}
+
+/** What texts have in common from their beginning on, up to a whole word. */
+function sharedStart(texts: readonly string[]): string {
+  const [first] = texts;
+  let length = 0;
+  while (length < first.length && texts.every((text) => text[length] === first[length])) length++;
+  const isWhole = texts.every((text) => !/[\p{L}\p{N}]/u.test(text[length] ?? ""));
+  return isWhole ? first.slice(0, length) : first.slice(0, length).replace(/[\p{L}\p{N}]+$/u, "");
 }
