@@ -30,6 +30,7 @@ const jobs = {
 type JobName = keyof typeof jobs;
 
 const rows: string[] = [];
+const total = { programs: 0, identical: 0, blocks: 0 };
 
 describe.each([...shippedDialects, quarryRouter])("%s", (dialect) => {
   it("writes held-out programs again, block for block", { timeout: 120_000 }, async () => {
@@ -51,6 +52,11 @@ describe.each([...shippedDialects, quarryRouter])("%s", (dialect) => {
       rows.push(
         `${dialectName(dialect).padEnd(16)} from ${trained.name.padEnd(20)} ${found.archetype.name.padEnd(16)} ${name.padEnd(20)} identical ${String(measured.identical)} of ${String(measured.blocks)}, added ${String(measured.added)}`,
       );
+      if (name !== trained.name) {
+        total.programs++;
+        total.identical += measured.identical;
+        total.blocks += measured.blocks;
+      }
       if (measured.identical < measured.blocks) console.info(dialectName(dialect), name, measured.different.slice(0, 3), measured.findings.slice(0, 3).map(({ message }) => message)); // prettier-ignore
       expect
         .soft({ name, ...measured })
@@ -64,5 +70,11 @@ function firstOperation(job: string): string {
 }
 
 afterAll(() => {
-  console.info(["Held-out programs of our own dialects", ...rows].join("\n"));
+  console.info(
+    [
+      "Held-out programs of our own dialects",
+      ...rows,
+      `held out: ${String(total.identical)} of ${String(total.blocks)} blocks in ${String(total.programs)} programs`,
+    ].join("\n"),
+  );
 });

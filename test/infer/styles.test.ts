@@ -12,6 +12,7 @@ import { truthOf } from "./truth.ts";
 const first = Number(process.env.TAPEWRIGHT_STYLE_SEED ?? 770_000);
 
 const rows: string[] = [];
+const total = { right: 0, wrong: 0, asked: 0, alike: 0, identical: 0, blocks: 0 };
 
 function effective(found: Inference, key: string): unknown {
   const own = [...found.stated, ...found.careful].find(
@@ -64,6 +65,10 @@ describe("ten styles drawn by seed", () => {
       rows.push(
         `${String(seed).padStart(2)} ${found.archetype.name.padEnd(15)} lines ${String(found.text.split("\n").length - 1).padStart(3)} keys ${String(found.stated.length).padStart(2)} right ${String(counts.right).padStart(2)} wrong ${String(counts.wrong).padStart(2)} asked ${String(counts.asked).padStart(2)} inherited unseen ${String(counts.silent).padStart(2)} identical ${percent(own)} held out ${percent(held)} (${String(held.blocks)} blocks, ${String(held.identical)} with their number, ${String(held.reordered)} reordered, ${String(held.renumbered)} renumbered, ${String(held.added)} added)`,
       );
+      for (const name of ["right", "wrong", "asked"] as const) total[name] += counts[name];
+      total.alike += held.identical + held.renumbered;
+      total.identical += held.identical;
+      total.blocks += held.blocks;
       if (wrong.length > 0 || asked.length > 0)
         rows.push(`   wrong: ${wrong.join("; ")} | asked: ${asked.join(", ")}`);
       if (process.env.SHOW) {
@@ -91,5 +96,11 @@ function norm(value: unknown): string {
 }
 
 afterAll(() => {
-  console.info([`Ten styles of ${String(axesDrawn.length)} axes`, ...rows].join("\n"));
+  console.info(
+    [
+      `Ten styles of ${String(axesDrawn.length)} axes`,
+      ...rows,
+      `keys: ${String(total.right)} right, ${String(total.wrong)} wrong, ${String(total.asked)} asked; held out: ${String(total.alike)} of ${String(total.blocks)} blocks alike, ${String(total.identical)} with their number`,
+    ].join("\n"),
+  );
 });
