@@ -37,7 +37,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(postCommand(end))
     .command(proveCommand(end))
     .command(whyCommand(end))
-    .command(dialectCommand(end))
+    .command(dialectCommand(end, words))
     .epilogue(
       examples(
         ["post plate.json -d router.dialect.yaml", "makes the program and proves it"],

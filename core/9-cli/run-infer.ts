@@ -38,6 +38,7 @@ export async function runInfer(args: InferArguments): Promise<number> {
 
 async function infer(args: InferArguments): Promise<{ result: Reportable; text?: string }> {
   const findings: Finding[] = [];
+  if (args.programs.length === 0) throw usageError("The name of the file is missing.");
   try {
     const target = targetOf(args.output);
     const inputs = await Promise.all(args.programs.map((file) => openInput("program", file)));

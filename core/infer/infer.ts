@@ -56,6 +56,7 @@ const mostTried = 3;
 export async function inferDialect(input: InferInput, report: Report): Promise<Inference | undefined> {
   const programs = input.programs.map(takeApart);
   for (const program of programs) tellSample(program, report);
+  if (programs.length === 0) throw new Error("There is no program to infer from.");
   if (!programs.every(isProgram)) return undefined;
   const sample = createSample(programs);
   const observed = observe(sample);

@@ -16,6 +16,17 @@ test("without a file the dialect goes to standard output, and what it rests on t
   expect(stderr).toContain("next is");
 });
 
+test("a program may come by standard input, alone or beside a file", () => {
+  const input = readFileSync(golden, "utf8");
+  for (const words of [["-"], ["-", "bracket.ngc"], ["bracket.ngc", "-", "-o", "-"]]) {
+    const { status, stdout, stderr } = run(["dialect", "infer", ...words], { cwd: folder, input });
+    expect([status, stdout.includes("extends: rs274ngc")]).toEqual([0, true]);
+    expect(stderr).toContain("standard input: identical 163 of 163 blocks");
+    expect(stderr.includes("bracket.ngc: identical 163 of 163 blocks")).toBe(words.includes("bracket.ngc"));
+  }
+  expect(run(["dialect", "infer", "--quiet"], { cwd: folder }).status).toBe(2);
+});
+
 test("a file is written, is sound, and is not replaced", () => {
   const words = ["dialect", "infer", "bracket.ngc", "-o", "own-mill.dialect.yaml"];
   expect(run(words, { cwd: folder }).status).toBe(0);

@@ -11,7 +11,7 @@ import { diffOption, examples, inferOptions, moduleOptions, reportOptions } from
 type End = (code: number) => void;
 
 /** `tapewright dialect`: list, show, check, build, infer. */
-export function dialectCommand(end: End): CommandModule {
+export function dialectCommand(end: End, words: readonly string[]): CommandModule {
   return {
     command: "dialect",
     describe: "list, show, check, build or infer dialects",
@@ -21,7 +21,7 @@ export function dialectCommand(end: End): CommandModule {
         .command(showCommand(end))
         .command(checkCommand(end))
         .command(buildCommand(end))
-        .command(inferCommand(end))
+        .command(inferCommand(end, words))
         .demandCommand(1, "Say what to do with dialects: list, show, check, build or infer.")
         .epilogue(
           examples(
@@ -112,7 +112,7 @@ ${examples(
   ["dialect infer a.nc b.nc -o my-router.dialect.yaml", "learns from both, and writes the file"],
 )}`;
 
-function inferCommand(end: End): CommandModule<object, InferArguments> {
+function inferCommand(end: End, words: readonly string[]): CommandModule<object, InferArguments> {
   return {
     command: "infer <programs..>",
     describe: "a dialect file from programs that run",
@@ -123,14 +123,20 @@ function inferCommand(end: End): CommandModule<object, InferArguments> {
           array: true,
           demandOption: true,
           describe: "programs known to run on the machine; - is standard input",
-        }) // prettier-ignore
+        })
         .options({ ...inferOptions, ...reportOptions })
         .epilogue(inferFooter),
     handler: async (args) => {
       const { runInfer } = await import("../run-infer.ts");
-      end(await runInfer(args));
+      end(await runInfer({ ...args, programs: [...args.programs, ...standardInput(words)] }));
     },
   };
+}
+
+/** Among several files yargs takes "-" for an option without a name: it is found in the words themselves. */
+function standardInput(words: readonly string[]): string[] {
+  const isFree = words.some((word, index) => word === "-" && !["-o", "--output"].includes(words[index - 1] ?? "")); // prettier-ignore
+  return isFree ? ["-"] : [];
 }
 
 function nameArgument<Options>(yargs: Argv<Options>) {
