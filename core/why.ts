@@ -80,9 +80,10 @@ function aboutStep(input: WhyInput, wanted: number): WhyOutcome {
 
 function aboutKey(input: WhyInput, key: string): WhyOutcome {
   const found: WrittenBlock[] = [];
-  const shaped = { key, count: 0, runs: [] as [number, number][], moreRuns: 0 };
-  let last = -1;
   const isIts = (name: string): boolean => name === key || name.startsWith(`${key}.`);
+  const named = (input.emitter.traceKeys ?? []).some(isIts);
+  const shaped = { key, named, count: 0, runs: [] as [number, number][], moreRuns: 0 };
+  let last = -1;
   const tap = tapBlocks(
     input.dialect.format,
     () => true,

@@ -1,6 +1,6 @@
 import type { Place, Report } from "#base";
 import type { DialectFile, DialectLoader } from "./loader.ts";
-import { mergeTrees } from "./merge.ts";
+import { mergeTrees, withoutLostMessage } from "./merge.ts";
 import { didYouMean } from "./did-you-mean.ts";
 import { parseYaml } from "./parse-yaml.ts";
 import type { MappingNode, TreeNode } from "./tree.ts";
@@ -135,5 +135,5 @@ function refuseLoop(
 
 function mergeLinks(links: readonly ChainLink[]): MappingNode {
   const trees: TreeNode[] = links.map(({ tree }) => tree);
-  return trees.reduceRight((base, leaf) => mergeTrees(base, leaf)) as MappingNode;
+  return withoutLostMessage(trees.reduceRight((base, leaf) => mergeTrees(base, leaf)) as MappingNode);
 }
