@@ -1,12 +1,16 @@
-import type { Draft } from "./draft.ts";
-import type { StatedKey } from "./stated.ts";
+import type { Archetype } from "./archetype.ts";
+import type { Divided, StatedKey } from "./stated.ts";
 
 /**
  * Keys that no program shows, but that cannot stay as they are inherited beside what is stated: the mark of messages where
  * comments are set apart in another way, the dwell of cycles where that of G04 counts in another unit, how far an arc goes by
  * its radius. They are asked.
  */
-export function consequences({ archetype: { base }, stated, inherited }: Draft): StatedKey[] {
+export function consequences({
+  archetype: { base },
+  stated,
+  inherited,
+}: Divided & { readonly archetype: Archetype }): StatedKey[] {
   const value = (key: string): unknown => stated.find((one) => one.key === key)?.value;
   const isShown = (key: string): boolean => [...stated, ...inherited].some((one) => one.key === key);
   return [...messages(value("comments.style"), base("idioms.message")), ...cycleDwell(), ...radius()];
