@@ -40,6 +40,20 @@ export function checkCycleWords({ fail }: Resolving, { format, machine }: Dialec
       "Each hole states the words of its cycle again, and the block that defines a cycle states no hole.",
       "State `repeat: positions`, or `definition: with-first-hole`.",
     );
+  if (cycles.definition === "apart" && format.modal.motion === "each-block")
+    fail(
+      "dialect/format",
+      "cycles.definition",
+      "Each block states its motion word, here the code of the cycle, and a block with that code defines a cycle and states no hole.",
+      "State `modal: { motion: modal }`, or `definition: with-first-hole`.",
+    );
+  if (Object.values(codes.cycles).some(Boolean) && !codes.modes.cycle.off)
+    fail(
+      "dialect/format",
+      "cancel.cycles",
+      "Each further move of a program would drill again: no word ends a fixed cycle.",
+      "State the word, for instance `cancel: { cycles: G80 }`, or `cycles: none`.",
+    );
   if (cycles.levels !== "absolute" && cycles.repeat === "all" && cycles.initialLevel === "current")
     fail(
       "dialect/format",

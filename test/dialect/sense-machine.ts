@@ -105,6 +105,16 @@ export const machineCases: Readonly<Record<string, SenseCase>> = {
     text: "cycles: { definition: apart, repeat: all }",
     finds: ["dialect/format cycles.definition"],
   },
+  "a cycle defined apart whose holes state its code": {
+    text: "cycles: { definition: apart, repeat: positions }\nmodal: { motion: each-block }",
+    extends: "staged-tools",
+    finds: ["dialect/format cycles.definition"],
+  },
+  "cycles that no word ends": {
+    text: "cancel: { cycles: none }",
+    extends: "rs274ngc",
+    finds: ["dialect/format cancel.cycles"],
+  },
   "levels that count from an initial level taken anew at each hole": {
     text: "cycles: { levels: relative, repeat: all, initial-level: current }",
     finds: ["dialect/format cycles.initial-level"],
