@@ -9,6 +9,8 @@ export { post, prove } from "#compile";
 export type { Dialect, DialectFile, DialectLoader, Setup } from "#dialect";
 export { readSetup, resolveDialect, unpackDialect } from "#dialect";
 export type { Emitter } from "#emit";
+export type { ClOptions, Reading } from "#job";
+export { parseClOptions } from "#job";
 export type { Proof } from "#prove";
 export type { Located, Reportable, Sources, SourceText } from "#report";
 export { cautions, jsonReport, locate } from "#report";
