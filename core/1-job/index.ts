@@ -1,5 +1,6 @@
 export { openJob } from "./open-job.ts";
 export type { OpenJob, Reading } from "./open-job.ts";
+export { writeJob } from "./write-job.ts";
 export { clChoices, clDefaults, parseClOptions } from "./cl/options.ts";
 export type { ClOptions } from "./cl/options.ts";
 export { readJob } from "./read-job.ts";
