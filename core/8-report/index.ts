@@ -22,6 +22,8 @@ export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
 export { programText, readingText, tally } from "./text-result.ts";
+export { changedText } from "./text-changed.ts";
+export type { ChangedBlocks, ChangedRun } from "./text-changed.ts";
 export { moduleText } from "./text-module.ts";
 export { defaultWidth, hang, wrap } from "./wrap.ts";
 export { assumptions, toolsUsed } from "./assumptions.ts";

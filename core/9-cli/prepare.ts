@@ -3,7 +3,7 @@ import type { Reportable, Sources } from "#report";
 import { locate } from "#report";
 import type { DialectArguments, ProgramArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
-import type { LoadedDialect } from "./dialects/loaded.ts";
+import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
 import { byteSource, openInput, readWhole } from "./files/input.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
@@ -17,7 +17,12 @@ export function refusedResult(findings: readonly Finding[], sources: Sources = (
 /** The dialect that a command names, or why it cannot be had. */
 export async function prepareDialect(args: DialectArguments): Promise<LoadedDialect | Reportable> {
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
-  return "refused" in loaded ? refusedResult(loaded.findings, createDialectSources(loaded.paths)) : loaded;
+  return "refused" in loaded ? refusedDialect(loaded) : loaded;
+}
+
+/** Why a dialect cannot be had. */
+export function refusedDialect({ findings, paths }: RefusedDialect): Reportable {
+  return refusedResult(findings, createDialectSources(paths));
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Reportable } from "#report";
 import { programText } from "#report";
 import type { PostArguments } from "./commands/arguments.ts";
+import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { standardStream } from "./files/input.ts";
 import type { Protected, Target } from "./files/target.ts";
@@ -9,16 +10,20 @@ import type { Staged } from "./files/staged.ts";
 import { commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
+import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./prepare.ts";
 import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
-import type { PlannedJob, PostPlan } from "./work/plan.ts";
+import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
-  const result = await post(args);
+  if (args.watch === true) {
+    const { runWatch } = await import("./watch/run-watch.ts");
+    return runWatch(args, postOnce);
+  }
+  const { result } = await postOnce(args);
   return show(result, reportOptionsOf(args), {
     programOnOutput: outputName(args) === standardStream,
     text: programText,
@@ -27,10 +32,26 @@ export async function runPost(args: PostArguments): Promise<number> {
   });
 }
 
-async function post(args: PostArguments): Promise<Reportable> {
+/** What one posting came to, and the files that it was made from, as far as they are known. */
+export interface Posted {
+  readonly result: Reportable;
+  readonly madeFrom: readonly string[];
+}
+
+async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
-  const prepared = await prepareDialect(args);
-  if ("verdict" in prepared) return prepared;
+  const loaded = await loadDialect(args.dialect, args.noCache !== true);
+  const { input, setup } = args;
+  const madeFrom = [input, ...(setup === undefined ? [] : [setup]), ...Object.values(loaded.paths)];
+  const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
+  return { result, madeFrom };
+}
+
+async function post(
+  args: PostArguments,
+  options: ProgramOptions,
+  prepared: LoadedDialect,
+): Promise<Reportable> {
   try {
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;

@@ -23,6 +23,7 @@ export interface ProgramArguments extends DialectArguments {
 export interface PostArguments extends ProgramArguments {
   readonly input: string;
   readonly output?: string | undefined;
+  readonly watch?: boolean | undefined;
 }
 
 /** Arguments of `prove`. */

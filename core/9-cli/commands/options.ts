@@ -29,6 +29,11 @@ export const outputOption = {
   },
 } as const satisfies Record<string, Options>;
 
+/** The option for posting more than once. */
+export const watchOption = {
+  watch: { type: "boolean", describe: "post again when job, set-up or dialect changes; Ctrl-C ends it" },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -89,6 +94,7 @@ export const optionNames: readonly string[] = [
   reportOptions,
   dialectOptions,
   outputOption,
+  watchOption,
   moduleOptions,
   diffOption,
   againstOption,

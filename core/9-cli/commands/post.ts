@@ -7,6 +7,7 @@ import {
   outputOption,
   programOptions,
   reportOptions,
+  watchOption,
 } from "./options.ts";
 
 const footer = `Nothing is written unless it was read back and proved equal to the job.
@@ -18,6 +19,10 @@ A set-up file is JSON; each part of it may be left out:
 ${examples(
   ["post plate.json -d router.dialect.yaml", "writes plate.tap beside the job; the ending is the dialect's"],
   ["post plate.json -d router.dialect.yaml -o -", "prints the program"],
+  [
+    "post plate.json -d router.dialect.yaml --watch",
+    "and again on each change, with the blocks that changed",
+  ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
 )}`;
 
@@ -30,6 +35,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
       fileArgument(yargs, "input", "a job, .json")
         .options(dialectOptions)
         .options(outputOption)
+        .options(watchOption)
         .options(programOptions)
         .options(reportOptions)
         .epilogue(footer),
