@@ -2,6 +2,7 @@ import type { Argv } from "yargs";
 import createParser from "yargs";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
+import { jobCommand } from "./commands/job.ts";
 import { proveCommand } from "./commands/prove.ts";
 import { whyCommand } from "./commands/why.ts";
 import { examples } from "./commands/options.ts";
@@ -37,6 +38,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(postCommand(end))
     .command(proveCommand(end))
     .command(whyCommand(end))
+    .command(jobCommand(end))
     .command(dialectCommand(end))
     .epilogue(
       examples(
@@ -44,7 +46,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, why or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, why, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })
@@ -66,7 +68,7 @@ function rethrow(said: string, error?: Error): never {
 /** An option that is given twice would silently mean its last value. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
   const repeated = Object.keys(values).find(
-    (name) => name !== "_" && name !== "--" && Array.isArray(values[name]),
+    (name) => name !== "_" && name !== "--" && name !== "cl" && Array.isArray(values[name]),
   );
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;

@@ -1,24 +1,22 @@
 import type { Finding } from "#base";
 
 /** What a file is to a command; its findings' rules begin alike. */
-export type FileRole = "job" | "set-up" | "program" | "dialect";
+export type FileRole = "job" | "head" | "set-up" | "program" | "dialect";
 
 /** What can be wrong with a file that is read. */
 type InputTrouble = "missing" | "folder" | "unreadable" | "changed";
 
+const jobFile = {
+  missing: "job/not-found",
+  folder: "job/folder",
+  unreadable: "job/unreadable",
+  changed: "job/changed",
+} as const;
+
 const inputRules = {
-  job: {
-    missing: "job/not-found",
-    folder: "job/folder",
-    unreadable: "job/unreadable",
-    changed: "job/changed",
-  },
-  "set-up": {
-    missing: "job/not-found",
-    folder: "job/folder",
-    unreadable: "job/unreadable",
-    changed: "job/changed",
-  },
+  job: jobFile,
+  head: jobFile,
+  "set-up": jobFile,
   program: {
     missing: "program/not-found",
     folder: "program/folder",
@@ -81,7 +79,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module";
+export type Product = "program" | "module" | "job";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {
