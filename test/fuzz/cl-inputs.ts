@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import type { ClOptions } from "#job";
 import { clChoices, clDefaults } from "#job";
+import { writtenSource } from "./cl-written.ts";
 import type { Random } from "./mutate.ts";
 import { binary, bytesOf, mutate, oddNumbers, pick, upTo } from "./mutate.ts";
 
@@ -25,7 +26,8 @@ const statements = sources.flatMap((text) => text.split("\n")).map((line) => `${
 /** An input for the reader of cutter location source. */
 export function clInput(random: Random): Uint8Array {
   const kind = random();
-  if (kind < 0.6) return bytesOf(mutate(pick(random, sources), random, words));
+  if (kind < 0.3) return bytesOf(writtenSource(random));
+  if (kind < 0.65) return bytesOf(mutate(pick(random, [...sources, writtenSource(random)]), random, words));
   if (kind < 0.85) {
     const count = upTo(random, pick(random, [20, 400]));
     const body = Array.from({ length: count }, () => pick(random, statements)).join("");
@@ -39,7 +41,7 @@ export function clInput(random: Random): Uint8Array {
 export function clOptions(random: Random): ClOptions {
   const chosen = Object.entries(clChoices).map(([key, { values }]) => [
     key,
-    random() < 0.5 ? values[0] : pick<string>(random, values),
+    random() < 0.9 ? values[0] : pick<string>(random, values),
   ]);
   return { ...clDefaults, ...(Object.fromEntries(chosen) as Partial<ClOptions>) };
 }

@@ -61,11 +61,16 @@ export async function createAttempt(): Promise<Attempt> {
   };
 }
 
-/** A source that is posted gives a job in JSON that reads without an error, and gives itself again. */
-function requireSame(source: ByteSource, reading: Reading): void {
+const sink = { write: () => undefined };
+
+/** A source that is posted gives a job in JSON that gives itself again, and the same program. */
+function requireSame(source: ByteSource, reading: Reading, program: string, made: ReadyDialect): void {
   const written = jobText(source, reading);
-  const again = jobText(memorySource(new TextEncoder().encode(written)), { form: "json" });
-  if (again !== written) throw new Error("the job of the source, written anew, is another one");
+  const again = memorySource(new TextEncoder().encode(written));
+  if (jobText(again, { form: "json" }) !== written)
+    throw new Error("the job of the source, written anew, is another one");
+  const { proof } = post({ ...made, createDigest: createSha256, source: again, options: {}, sink });
+  if (proof?.sha256 !== program) throw new Error("the job of the source gives another program");
 }
 
 function jobText(source: ByteSource, reading: Reading): string {
@@ -87,10 +92,9 @@ async function findingsOf(target: TargetName, { bytes, options }: Trial, made: R
   const source = memorySource(bytes);
   const common = { ...made, createDigest: createSha256 };
   if (target === "job" || target === "cl") {
-    const sink = { write: () => undefined };
     const reading: Reading = target === "job" ? { form: "json" } : { form: "cl", options };
-    const { findings, verdict } = post({ ...common, source, reading, options: {}, sink });
-    if (target === "cl" && verdict === "proved") requireSame(source, reading);
+    const { findings, verdict, proof } = post({ ...common, source, reading, options: {}, sink });
+    if (target === "cl" && proof) requireSame(source, reading, proof.sha256, made);
     return { findings, refused: verdict !== "proved" };
   }
   if (target === "program")

@@ -72,7 +72,7 @@ export interface ClState {
   /** Whether the motion before was a rapid, and nothing has been said about feed since. */
   afterRapid: boolean;
   feed: Feed | undefined;
-  /** What a feed counts that does not say it. */
+  /** What the last feed counted that said it. */
   per: FeedPer | undefined;
   circle: Circle | undefined;
   cycle: Cycle | undefined;

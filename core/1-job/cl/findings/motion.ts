@@ -11,7 +11,7 @@ export const rapidIsOneShot = (offset: number): Finding =>
     "If RAPID holds until FEDRAT: `--cl rapid=modal`.",
   );
 
-export const feedPerMinute = (offset: number, per: string): Finding =>
+export const feedTaken = (offset: number, per: string): Finding =>
   note(
     "job/cl-feed",
     offset,

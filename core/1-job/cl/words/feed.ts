@@ -30,11 +30,13 @@ export function readFeed(run: ClRun, item: Item, unit: FeedUnit | undefined): Fe
   return value === undefined ? undefined : { value, per };
 }
 
-/** What a feed counts that does not say it: what the one before did, or what the user says. */
+/**
+ * What a feed counts that does not say it: what the user says, per minute by default. The unit of the feed before does not
+ * hold on: 300 a minute taken for 300 a revolution would be far too fast, and the other way round it is only slow.
+ */
 function usualPer(run: ClRun, offset: number): FeedPer {
-  if (run.state.per !== undefined) return run.state.per;
   const per = run.options.feed === "per-minute" ? "minute" : "revolution";
-  tellOnce(run, "feed", findings.feedPerMinute(offset, per));
+  if (run.state.per !== per) tellOnce(run, "feed", findings.feedTaken(offset, per));
   return per;
 }
 
