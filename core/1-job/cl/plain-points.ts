@@ -10,7 +10,7 @@ const slash = 47;
 const [letterG, letterO, letterT] = [103, 111, 116];
 
 /**
- * The hot path: takes a line that is GOTO/x,y,z and nothing else, with numbers of few digits, into `numbers`. It takes
+ * The hot path: takes a line that is GOTO/x,y,z, or that with the tool axis 0,0,1, with numbers of few digits, into `numbers`. It takes
  * nothing that the careful reader would refuse or read otherwise; whatever else comes is left to it.
  *
  * A 0 stands behind the window, and no such line has one, so nothing is read past the window's end.
@@ -36,6 +36,8 @@ export function takePlainPoint(scanner: Scanner, scale: Scale, numbers: Float64A
     at = takeNumber(bytes, at, scale, numbers, axis);
     if (at < 0) return -1;
   }
+  if (bytes[at] === comma) at = takeAxis(bytes, at);
+  if (at < 0) return -1;
   if (bytes[at] === 13) at++;
   if (bytes[at] !== 10 || at - from > most) return -1;
   scanner.at = at + 1;
@@ -75,6 +77,32 @@ function takeNumber(
   if (size > scale.largest) return -1;
   // Taken from 0, no size gives a negative zero.
   numbers[slot] = negative ? 0 - size : size;
+  while (bytes[at] === 32) at++;
+  return at;
+}
+
+/** The tool axis +Z: ,0,0,1 with any number of zeros. @returns the index behind it; -1 where it needs a closer look */
+function takeAxis(bytes: Uint8Array, from: number): number {
+  let at = from;
+  for (let part = 0; part < 3; part++) {
+    if (bytes[at++] !== comma) return -1;
+    at = takeWhole(bytes, at, part === 2);
+    if (at < 0) return -1;
+  }
+  return at;
+}
+
+/** 0 or 1, with zeros behind the point, and blanks around it. */
+function takeWhole(bytes: Uint8Array, from: number, isOne: boolean): number {
+  let at = from;
+  while (bytes[at] === 32) at++;
+  if (isOne ? bytes[at] !== zero + 1 : bytes[at] !== zero) return -1;
+  at++;
+  // Zeros count for nothing behind the point alone: 10 is another number than 1.0.
+  if (bytes[at] === point) {
+    at++;
+    while (bytes[at] === zero) at++;
+  }
   while (bytes[at] === 32) at++;
   return at;
 }

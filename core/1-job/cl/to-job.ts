@@ -1,5 +1,5 @@
 import type { FeedMode, Report, ToolKind, UnitSystem } from "#base";
-import { atomsPerUnit } from "#base";
+import { unknownDiameter } from "#base";
 import type { HoleKind, Job, Operation, Tool } from "../job.ts";
 import { shortestDecimal } from "../scan/shortest-decimal.ts";
 import { scales } from "../scan/number.ts";
@@ -114,12 +114,6 @@ function mergeTool(draft: ToolDraft, head: Job | undefined, units: UnitSystem, r
     source: draft.source,
   };
 }
-
-/** Wider than any tool, so that every check that needs the diameter refuses: 100 m, or 4,000 inches. */
-const unknownDiameter: Readonly<Record<UnitSystem, number>> = {
-  mm: 100_000 * atomsPerUnit.mm,
-  inch: 4_000 * atomsPerUnit.inch,
-};
 
 function newTool(draft: ToolDraft, units: UnitSystem, report: Report): Tool {
   const { number, diameter, corner, source } = draft;
