@@ -129,6 +129,7 @@ const places: readonly BadSource[] = [
 /** Arcs. */
 const arcs: readonly BadSource[] = [
   bad("a full circle, or none", "CIRCLE/5,0,10,0,0,1,5\nGOTO/0,0,10", "job/cl-circle", 2),
+  bad("an arc that is nearly a full circle", "CIRCLE/5,0,10,0,0,1,5\nGOTO/0,.001,10", "job/cl-circle", 2),
   bad("a circle of another radius", "CIRCLE/5,0,10,0,0,1,6\nGOTO/10,0,10", "job/arc-radius"),
   bad("an end off the circle", "CIRCLE/5,0,10,0,0,1,5\nGOTO/11,0,10", "job/arc-radius", 2),
   bad("a slanting circle", "CIRCLE/5,0,10,0,1,1,5\nGOTO/10,0,10", "job/cl-circle", 1, 15),

@@ -189,6 +189,15 @@ it("what is left out under unknown=warn is a warning with its line", () => {
   ]);
 });
 
+it("a short arc is no full circle, and a long one that nearly closes is asked about", () => {
+  // Counter-clockwise about 5, 0 from 0, 0 the tool goes down in Y.
+  const to = (y: string): string => framed(`CIRCLE/5,0,10,0,0,1,5\nGOTO/0,${y},10`);
+  expect(movesOf(to("-.001"), "")).toHaveLength(1);
+  expect(() => movesOf(to(".001"), "")).toThrow(/^job\/cl-circle/);
+  expect(movesOf(to(".001"), "full-circle=turn")).toMatchObject([{ turn: "ccw" }]);
+  expect(movesOf(to(".001"), "full-circle=none")).toMatchObject([{ line: { y: 0.001 } }]);
+});
+
 it("the clearance is the highest Z, that of CLEARP, or the one stated", () => {
   const clearance = (text: string, cl: string): unknown =>
     (JSON.parse(jobText(text, clReading(cl))) as { clearance: unknown }).clearance;

@@ -47,7 +47,7 @@ export const fullCircleUnclear = (offset: number): Finding =>
   error(
     "job/cl-circle",
     offset,
-    "The arc ends where it starts: a full circle, or none.",
+    "The arc ends where it starts, or so near that either may be meant: a full circle, or none.",
     "State which: `--cl full-circle=turn` or `--cl full-circle=none`.",
   );
 

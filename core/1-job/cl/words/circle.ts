@@ -74,7 +74,11 @@ export function arcTo(run: ClRun, point: Point, circle: Circle, offset: number):
   }
   const from = Math.hypot(start[first] - circle.centre[first], start[second] - circle.centre[second]);
   if (radiiDiffer(circle.radius, from)) run.report(findings.circleRadius(circle.offset));
-  const closes = start[first] === end[first] && start[second] === end[second];
+  const closes = isClosed(
+    { x: start[first] - circle.centre[first], y: start[second] - circle.centre[second] },
+    { x: end[first] - circle.centre[first], y: end[second] - circle.centre[second] },
+    circle.turn,
+  );
   if (closes && options["full-circle"] === "refuse") {
     run.report(findings.fullCircleUnclear(offset));
     return;
@@ -84,4 +88,24 @@ export function arcTo(run: ClRun, point: Point, circle: Circle, offset: number):
   if (closes && options["full-circle"] === "none") act.line(offset);
   else act.arc({ plane: circle.axis, turn: circle.turn, centre: circle.centre }, offset);
   motionDone(run, false, offset);
+}
+
+/** Ends of an arc that are nearer to each other may have changed places when the source was written: 0.01 mm in atoms. */
+const nearlyClosed = 100_000;
+
+/**
+ * Whether an arc between two places, seen from its centre, is a full circle or none, for all that can be told: its ends are one,
+ * or so near that it goes nearly all the way round because of how they were rounded.
+ */
+function isClosed(start: PlanePoint, end: PlanePoint, turn: "cw" | "ccw"): boolean {
+  const gap = Math.hypot(end.x - start.x, end.y - start.y);
+  if (gap === 0 || gap > nearlyClosed) return gap === 0;
+  const cross = start.x * end.y - start.y * end.x;
+  return turn === "ccw" ? cross <= 0 : cross >= 0;
+}
+
+/** A place in the plane of an arc, atoms from its centre. */
+interface PlanePoint {
+  readonly x: number;
+  readonly y: number;
 }
