@@ -92,6 +92,7 @@ const places: readonly BadSource[] = [
   bad("no UNITS", "", "job/cl-units", -1, 8, { before: "CUTTER/6\nLOADTL/1\n" }),
   bad("UNITS against the option", "UNITS/INCHES", "job/cl-units", 1, 1, { cl: "units=mm" }),
   bad("a tilted axis", "GOTO/1,2,3,0,1,0", "job/cl-axis", 1, 12),
+  bad("a tilted axis among plain points", "GOTO/1,1,1\nGOTO/1,2,3,1,0,0", "job/cl-axis", 2, 12),
   bad("an axis that points down", "GOTO/1,2,3,0,0,-1", "job/cl-axis", 1, 12),
   bad("ORIGIN", "ORIGIN/10,0,0", "job/cl-shift"),
   bad("TRANS", "TRANS/0,0,1", "job/cl-shift"),
@@ -111,6 +112,11 @@ const places: readonly BadSource[] = [
     "job/cl-place",
     4,
   ),
+  bad("steps out of reach", "GODLTA/9.E5,0,0\nGODLTA/9.E5,0,0", "job/range", 2),
+  bad("a shift out of reach", "GOTO/1,1,1\nTRANS/9.E5,0,0\nGOTO/1,1,1\nGOTO/900000,0,0", "job/range", 4, 1, {
+    cl: "trans=add",
+  }),
+  bad("a feed by turns out of reach", "FEDRAT/9.E5,MMPR\nGOTO/1,1,1", "job/range", 2),
   bad("RETRCT without CLEARP", "RETRCT", "job/cl-clearance"),
   bad("home without FROM", "GOHOME", "job/cl-home", 1, 1, { cl: "home=from" }),
   bad("a fourth number that is refused", "GOTO/1,2,3,90", "job/cl-fourth", 1, 12, { cl: "fourth=refuse" }),
@@ -161,6 +167,20 @@ const holes: readonly BadSource[] = [
   bad("a bore that stops the spindle", `CYCLE/BORE,FEDTO,2,CLEAR,1,ORIENT,0${off}`, "job/cl-item", 1, 28),
   bad("a cycle on that was never stated", "CYCLE/ON", "job/cl-cycle"),
   bad("a cycle at a tool change", "CYCLE/DRILL,FEDTO,2,CLEAR,1\nGOTO/1,1,0\nLOADTL/2", "job/cl-cycle", 3),
+  bad(
+    "a dwell by turns without speed",
+    `CYCLE/FACE,FEDTO,2,CLEAR,1,DWELL,5,REV${off}`,
+    "job/cl-spindle",
+    1,
+    34,
+    {
+      before: "UNITS/MM\nLOADTL/1\nRAPID\nGOTO/0,0,9\nFEDRAT/300,MMPM\n",
+    },
+  ),
+  bad("a lead of nothing", `CYCLE/TAP,FEDTO,2,MMPM,.0001,CLEAR,1${off}`, "job/range", 1, 7, {
+    before: begin.replace("9000", "90000000"),
+  }),
+  bad("holes out of reach", `CYCLE/DRILL,FEDTO,9.E5,CLEAR,1\nGOTO/1,1,-900000\nCYCLE/OFF`, "job/range", 2),
   bad("a cycle at a stop", "CYCLE/DRILL,FEDTO,2,CLEAR,1\nGOTO/1,1,0\nSTOP", "job/cl-cycle", 3),
   bad("a circle under a cycle", "CYCLE/DRILL,FEDTO,2,CLEAR,1\nCIRCLE/5,0,10,0,0,1,5", "job/cl-cycle", 2),
 ];
@@ -193,6 +213,9 @@ const tools: readonly BadSource[] = [
     before: "UNITS/MM\nLOADTL/1\n",
   }),
   bad("no motion at all", "", "job/cl-end", 0, 1, { before: "UNITS/MM\n", after: "FINI\n" }),
+  bad("a rounding of the tool before", "LOADTL/2\nSPINDL/9000,CLW\nRAPID\nGOTO/1,1,9", "job/cl-tip", 4, 1, {
+    cl: "point=centre",
+  }),
   bad("a rounded tool without CUTTER led by its centre", "GOTO/1,1,1", "job/cl-tip", -1, 1, {
     before: "UNITS/MM\nLOADTL/1\nSPINDL/9000,CLW\nRAPID\nGOTO/0,0,9\nFEDRAT/300,MMPM\n",
     cl: "point=centre",

@@ -198,6 +198,13 @@ it("a short arc is no full circle, and a long one that nearly closes is asked ab
   expect(movesOf(to(".001"), "full-circle=none")).toMatchObject([{ line: { y: 0.001 } }]);
 });
 
+it("an arc that nearly closes is asked about in ZX as well", () => {
+  // Counter-clockwise about +Y from 0 in X, 5 below the centre in Z, the tool goes towards -X.
+  const to = (x: string): string => framed(`CIRCLE/0,0,15,0,1,0,5\nGOTO/${x},0,10`);
+  expect(movesOf(to("-.001"), "")).toMatchObject([{ arc: { x: -0.001 }, turn: "ccw", plane: "zx" }]);
+  expect(() => movesOf(to(".001"), "")).toThrow(/^job\/cl-circle/);
+});
+
 it("the clearance is the highest Z, that of CLEARP, or the one stated", () => {
   const clearance = (text: string, cl: string): unknown =>
     (JSON.parse(jobText(text, clReading(cl))) as { clearance: unknown }).clearance;

@@ -114,8 +114,31 @@ it("a decimal is the shortest that reads as the same number", () => {
       if (shorter !== "none" && shorter !== "-") expect(toBaseUnits(shorter, scale)).not.toBe(value);
     }
   expect(shortestDecimal(123_450_000, scales.mm)).toBe("12.345");
+  // 1 mm is 0.0393700787... inch: rounded up, one digit less is enough.
+  expect(shortestDecimal(10_000_000, scales.inch)).toBe("0.03937008");
   expect(shortestDecimal(254, scales.inch)).toBe("0.000001");
   expect(shortestDecimal(0, scales.inch)).toBe("0");
+});
+
+it("the feed of holes is theirs alone, and a cycle goes on where the spindle turns the other way", () => {
+  const source = `UNITS/MM\nCUTTER/6\nLOADTL/1\nSPINDL/900,CLW\nRAPID\nGOTO/0,0,9\nFEDRAT/100,MMPM\nGOTO/1,0,9
+CYCLE/DRILL,FEDTO,2,CLEAR,1\nGOTO/1,1,0\nCYCLE/OFF\nGOTO/1,1,5\nCYCLE/ON\nGOTO/2,2,0\nSPINDL/900,CCLW\nGOTO/3,3,0
+CYCLE/OFF\nFINI\n`;
+  const { operations } = JSON.parse(jobText(source, clReading())) as { operations: { moves: object[] }[] };
+  const hole = (place: number) => ({
+    holes: { kind: "drill", at: [[place, place]], top: 0, depth: -2, retract: 1 },
+    feed: 100,
+  });
+  expect(operations.map(({ moves }) => moves)).toEqual([
+    [
+      { rapid: { x: 0, y: 0, z: 9 } },
+      { line: { x: 1, y: 0, z: 9 }, feed: 100 },
+      hole(1),
+      { line: { x: 1, y: 1, z: 5 }, feed: 100 },
+      hole(2),
+    ],
+    [{ rapid: { x: 3, y: 3 } }, hole(3)],
+  ]);
 });
 
 it("every rule of cutter location source has a case", () => {

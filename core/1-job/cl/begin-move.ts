@@ -5,7 +5,9 @@ import type { ClState, Feed } from "./state.ts";
 
 /** A feed in the unit of the operation: per revolution it is given per minute where the operation has both. */
 export function feedIn(mode: FeedMode, { value, per }: Feed, { rpm }: ClState): number {
-  return mode === "per-minute" && per === "revolution" ? Math.round((value * rpm) / 1000) : value;
+  return mode === "per-minute" && per === "revolution"
+    ? Math.max(1, Math.round((value * rpm) / 1000))
+    : value;
 }
 
 /** Begins a move as if it had been read from JSON at a place. */

@@ -1,4 +1,6 @@
 import type { Report } from "#base";
+import { largestLength } from "#base";
+import { scales } from "../scan/number.ts";
 import { createOperation, createTool } from "./drafts.ts";
 import type { OperationDraft, ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
@@ -92,6 +94,8 @@ function motion(all: Gathering): OperationDraft {
 function cut(all: Gathering, feed: Feed | undefined, source: number): void {
   const operation = motion(all);
   operation.cut = true;
+  if (feed?.per === "revolution" && (feed.value / 1000) * all.state.rpm > largestLength)
+    all.report(findings.numberTooLarge(source, scales.mm.most));
   if (feed?.per === "revolution" && !operation.per.has("revolution")) operation.perRevolutionAt = source;
   if (feed !== undefined) operation.per.add(feed.per);
 }

@@ -1,3 +1,4 @@
+import { largestLength } from "#base";
 import type { Scale } from "../scan/number.ts";
 import { scales, toBaseUnits } from "../scan/number.ts";
 import * as findings from "./findings.ts";
@@ -57,6 +58,13 @@ export function lengthAbove0(run: ClRun, item: Item, what: string): number | und
 export function lengths(run: ClRun, items: readonly Item[]): number[] | undefined {
   const values = items.map((item) => length(run, item));
   return values.every((value) => value !== undefined) ? values : undefined;
+}
+
+/** Reports a place or height that came out larger than lengths may be, once a source. @returns whether all are within */
+export function withinLengths(run: ClRun, offset: number, ...values: readonly number[]): boolean {
+  const isWithin = values.every((value) => Math.abs(value) <= largestLength);
+  if (!isWithin) tellOnce(run, "length", findings.numberTooLarge(offset, scales.mm.most));
+  return isWithin;
 }
 
 const mostNumber = 99_999_999;

@@ -9,6 +9,7 @@ import { countColumns } from "./columns.ts";
 import * as findings from "./findings.ts";
 import { current, gatheringActions } from "./gather.ts";
 import type { Gathered } from "./gather.ts";
+import { withinLengths } from "./items.ts";
 import { interpret } from "./interpret.ts";
 import type { ClOptions } from "./options.ts";
 import { takePlainPoint } from "./plain-points.ts";
@@ -96,12 +97,16 @@ function takePlainPoints(run: ClRun, scanner: Scanner, { columns }: LineHabits, 
   const [dx, dy, dz] = pointShift(run);
   let highest = operation.highest;
   let taken = false;
-  while (takePlainPoint(scanner, scale, numbers, columns) >= 0) {
+  for (;;) {
+    const offset = takePlainPoint(scanner, scale, numbers, columns);
+    if (offset < 0) break;
     taken = true;
     state.x = numbers[0] + dx;
     state.y = numbers[1] + dy;
     state.z = numbers[2] + dz;
     if (state.z > highest) highest = state.z;
+    // A shift can make a place of numbers that are each small enough.
+    if (dx !== 0 || dy !== 0 || dz !== 0) withinLengths(run, offset, state.x, state.y, state.z);
   }
   if (!taken) return;
   operation.highest = highest;

@@ -32,6 +32,8 @@ export function toClJob(
   last.end = gathered.operations.at(-1)!.end;
   const { units } = state;
   const stated = options.clearance === undefined ? undefined : aptBaseUnits(options.clearance, state.scale!);
+  if (options.clearance !== undefined && stated === undefined)
+    report(findings.numberTooLarge(0, state.scale!.most));
   const clearance = stated ?? head?.clearance;
   const heights = drafts.map((draft) => clearance ?? draft.clearancePlane ?? draft.highest);
   if (heights.includes(-Infinity)) report(findings.clearanceUnknown(last.source));

@@ -1,5 +1,5 @@
 import * as findings from "../findings.ts";
-import { lengthAbove0, lengths, onlyNumbers, plainNumber, tellOnce } from "../items.ts";
+import { lengthAbove0, lengths, onlyNumbers, plainNumber, tellOnce, withinLengths } from "../items.ts";
 import { radiiDiffer } from "../../moves/arc-radius.ts";
 import type { Circle, ClRun } from "../state.ts";
 import type { Item, Statement } from "../statement.ts";
@@ -84,7 +84,8 @@ export function arcTo(run: ClRun, point: Point, circle: Circle, offset: number):
     return;
   }
   cutting(run, offset);
-  setPlace(run, point);
+  setPlace(run, point, offset);
+  withinLengths(run, circle.offset, ...circle.centre);
   if (closes && options["full-circle"] === "none") act.line(offset);
   else act.arc({ plane: circle.axis, turn: circle.turn, centre: circle.centre }, offset);
   motionDone(run, false, offset);

@@ -1,6 +1,6 @@
 import { axisBit, linearAxes } from "#base";
 import * as findings from "../findings.ts";
-import { lengthScale } from "../items.ts";
+import { lengthScale, withinLengths } from "../items.ts";
 import type { ClRun, Cycle, HolesHere } from "../state.ts";
 import type { Point } from "./place.ts";
 import { cutting, motionDone } from "./place.ts";
@@ -19,6 +19,7 @@ export function holeAt(run: ClRun, point: Point, offset: number): void {
     beginHoles(run, cycle, point, offset);
   }
   if (cycle.kind !== "mill") {
+    withinLengths(run, offset, point.x, point.y);
     placeTool(run, point);
     act.hole(offset);
   }
@@ -46,6 +47,7 @@ function beginHoles(run: ClRun, cycle: Cycle, point: Point, offset: number): voi
   if (depth >= point.z) run.report(findings.depthAbove(cycle.offset));
   const retract = point.z + cycle.start;
   const level = cycle.level === "initial" ? undefined : point.z + cycle.level;
+  withinLengths(run, offset, point.x, point.y, point.z, depth, retract, level ?? 0);
   const isAbove = level === undefined || level > retract;
   if (cycle.kind === "mill") {
     plunge(run, point, { retract, level: level ?? retract, depth }, offset);

@@ -1,12 +1,13 @@
 import { axisBit } from "#base";
 import * as findings from "../findings.ts";
-import { above0, length, lengthAbove0, tellOnce, wholeNumber } from "../items.ts";
+import { above0, length, lengthAbove0, tellOnce, wholeNumber, withinLengths } from "../items.ts";
 import { scales } from "../../scan/number.ts";
 import type { ClRun, Cycle, Feed } from "../state.ts";
 import type { Item, Statement } from "../statement.ts";
 import type { CycleItem, CycleWord } from "./cycle-items.ts";
 import { sortItems } from "./cycle-items.ts";
 import { feedUnits, readFeed } from "./feed.ts";
+import { dwellsLong } from "./spindle.ts";
 
 type Sorted = ReadonlyMap<CycleWord, CycleItem>;
 
@@ -136,7 +137,9 @@ function readHeights(run: ClRun, name: Item, sorted: Sorted): Pick<Cycle, "start
 
 function readDwell(run: ClRun, item: CycleItem | undefined): number | undefined {
   if (item?.number === undefined) return 0;
-  return above0(run, item.number, item.unit === "REV" ? scales.revolution : scales.second, "The dwell");
+  if (item.unit !== "REV") return above0(run, item.number, scales.second, "The dwell");
+  const turns = above0(run, item.number, scales.revolution, "The dwell");
+  return turns === undefined || !dwellsLong(run, turns, item.number.offset) ? undefined : turns;
 }
 
 function readCycleFeed(run: ClRun, item: CycleItem | undefined): Feed | undefined {
@@ -152,7 +155,12 @@ function readLead(run: ClRun, name: Item, sorted: Sorted, feed: Feed | undefined
     return count && Math.round(scales.inch.multipliers[0] / count);
   }
   if (feed?.per === "revolution") return feed.value;
-  if (feed?.per === "minute" && run.state.rpm > 0) return Math.round((feed.value * 1000) / run.state.rpm);
+  if (feed?.per === "minute" && run.state.rpm > 0) {
+    const lead = Math.round((feed.value * 1000) / run.state.rpm);
+    if (lead > 0 && withinLengths(run, name.offset, lead)) return lead;
+    run.report(findings.outOfRange(name.offset, "The lead, feed by speed,", "above 0"));
+    return undefined;
+  }
   if (!sorted.has("feed")) run.report(findings.cycleNeeds(name.offset, name.text, "MMPR, IPR or TPI"));
   else if (feed !== undefined) run.report(findings.cycleNeeds(name.offset, name.text, "a speed before it"));
   return undefined;

@@ -127,13 +127,13 @@ function moveTo(run: ClRun, point: Point, statement: Statement): void {
     else run.report(findings.circleWithoutEnd(offset, statement.word));
     state.circle = undefined;
   } else if (state.rapid) {
-    setPlace(run, point);
+    setPlace(run, point, offset);
     act.rapid(linearAxes, offset);
     motionDone(run, true, offset);
   } else {
     if (state.afterRapid) tellOnce(run, "rapid", findings.rapidIsOneShot(offset));
     cutting(run, offset);
-    setPlace(run, point);
+    setPlace(run, point, offset);
     act.line(offset);
     motionDone(run, false, offset);
   }

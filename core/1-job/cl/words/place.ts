@@ -1,6 +1,6 @@
 import { linearAxes } from "#base";
 import * as findings from "../findings.ts";
-import { tellOnce } from "../items.ts";
+import { tellOnce, withinLengths } from "../items.ts";
 import type { ClRun } from "../state.ts";
 
 /** A point that a statement leads to, atoms. */
@@ -11,7 +11,9 @@ export interface Point {
 }
 
 /** The tool is at a point, and all of it is known. */
-export function setPlace({ state }: ClRun, { x, y, z }: Point): void {
+export function setPlace(run: ClRun, { x, y, z }: Point, offset: number): void {
+  const { state } = run;
+  withinLengths(run, offset, x, y, z);
   state.x = x;
   state.y = y;
   state.z = z;

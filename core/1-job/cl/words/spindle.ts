@@ -110,8 +110,17 @@ export function delay(run: ClRun, { items, offset, word }: Statement): void {
   const value = above0(run, time, unit ? scales.revolution : scales.second, "The dwell");
   if (value === undefined) return;
   if (unit === undefined) run.act.dwell(value, offset);
-  else if (run.state.rpm === 0) run.report(findings.dwellStandstill(offset));
-  else run.act.dwell(turnsToTime(value, run.state.rpm), offset);
+  else if (dwellsLong(run, value, offset)) run.act.dwell(turnsToTime(value, run.state.rpm), offset);
+}
+
+/** Whether a dwell of so many millionths of a revolution is a time; one at standstill, or without an end, is reported. */
+export function dwellsLong(run: ClRun, turns: number, offset: number): boolean {
+  const { rpm } = run.state;
+  if (rpm === 0) run.report(findings.dwellStandstill(offset));
+  else if (turnsToTime(turns, rpm) > scales.second.largest)
+    run.report(findings.numberTooLarge(offset, scales.second.most));
+  else return true;
+  return false;
 }
 
 /** Microseconds of so many millionths of a revolution at a speed in milli-rpm: at least one. */
