@@ -13,6 +13,9 @@ const stages = [
   "9-cli",
 ];
 
+/** Folders beside the stages that help to write a dialect file: the interview, and its test cases. */
+const authoring = "interview|cases";
+
 /** core/build makes the package and is no part of it, so the rules for stages leave it out. */
 const coreButBuild = "^core/(?!build/)";
 
@@ -22,7 +25,7 @@ const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
   comment: "The folders are the pipeline: a stage knows what comes before it.",
   severity: "error",
   from: { path: `^core/${stage}/` },
-  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|index)\\.ts$"] },
+  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|why|index)\\.ts$", "^core/compare/"] },
 }));
 
 module.exports = {
@@ -30,17 +33,43 @@ module.exports = {
     ...onlySmallerNumbers,
     {
       name: "through-the-index",
-      comment: "Another stage is reached through its index.ts alone.",
+      comment: "Another stage, or a tool for authors, is reached through its index.ts alone.",
       severity: "error",
-      from: { path: "^core/([0-9]-[^/]+)/" },
-      to: { path: "^core/[0-9]-", pathNot: ["^core/$1/", "^core/[0-9]-[^/]+/index\\.ts$"] },
+      from: { path: `^core/([0-9]-[^/]+|${authoring})/` },
+      to: {
+        path: `^core/([0-9]-|(${authoring})/)`,
+        pathNot: ["^core/$1/", `^core/([0-9]-[^/]+|${authoring})/index\\.ts$`],
+      },
+    },
+    {
+      name: "authoring-imports-0-to-7",
+      comment:
+        "What helps to write a dialect uses the stages that make and prove programs, and shows nothing itself.",
+      severity: "error",
+      from: { path: `^core/(${authoring})/` },
+      to: { path: ["^core/[89]-", "^core/[^/]+\\.ts$", `^core/(${authoring})/`], pathNot: "^core/$1/" },
+    },
+    {
+      name: "authoring-is-for-the-command",
+      comment: "The flow from a job to a program needs nothing of it.",
+      severity: "error",
+      from: { path: ["^core/[0-8]-", "^core/[^/]+\\.ts$"] },
+      to: { path: `^core/(${authoring})/` },
     },
     {
       name: "pages-through-the-index",
-      comment: "compile.ts and index.ts reach stages through their index.ts alone, and leave 9-cli alone.",
+      comment:
+        "compile.ts, index.ts and compare reach stages through their index.ts alone, and leave 9-cli alone.",
       severity: "error",
-      from: { path: "^core/[^/]+\\.ts$" },
+      from: { path: "^core/(compare/)?[^/]+\\.ts$" },
       to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "compare-through-the-index",
+      comment: "The comparison of programs is reached through its index.ts alone.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/compare/" },
+      to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
     },
     {
       name: "no-cycles",
@@ -82,7 +111,7 @@ module.exports = {
       comment: "Outside 9-cli the code runs in a browser, too.",
       severity: "error",
       from: { path: coreButBuild, pathNot: "^core/9-cli/" },
-      to: { path: "(^|/)node_modules/(@types/)?(yargs|cli-progress)/" },
+      to: { path: "(^|/)node_modules/(@types/)?(yargs|cli-progress|@inquirer)/" },
     },
     {
       name: "node-in-9-cli",

@@ -94,7 +94,7 @@ function blockOf(
   keys: readonly TracedKey[],
 ): WrittenBlock {
   // One character a byte, so that places in it are places in the program.
-  const line = Array.from(bytes, (byte) => String.fromCharCode(byte)).join("");
+  const line = binaryText(bytes);
   const body = line.replace(/[\r\n]+$/, "");
   const mark = format.blockEnd !== "" && body.endsWith(format.blockEnd) ? format.blockEnd : "";
   const rest = body.slice(0, body.length - mark.length);
@@ -103,6 +103,14 @@ function blockOf(
   const blank = { text: "", offset: place.start, keys: ["file.blank-lines"] };
   const all = [...words, ...(mark === "" ? [] : [ending])];
   return { ...place, text: decode(body), words: all.length === 0 ? [blank] : all };
+}
+
+/** Arguments that a call may well have. */
+const mostArguments = 4096;
+
+function binaryText(bytes: Uint8Array): string {
+  if (bytes.length <= mostArguments) return String.fromCharCode(...bytes);
+  return Array.from(bytes, (byte) => String.fromCharCode(byte)).join("");
 }
 
 /** Comments, and words: between separators, or each from its letter on where the dialect has none. */
@@ -132,6 +140,10 @@ function unreported(text: string): string[] {
   return /^[(;]/.test(text) ? ["comments.style", "comments.longest"] : [];
 }
 
+/** Any character beyond ASCII, which takes more than one byte. */
+const beyondAscii = /[\u0080-\u00ff]/;
+
 function decode(binary: string): string {
+  if (!beyondAscii.test(binary)) return binary;
   return new TextDecoder().decode(Uint8Array.from(binary, (character) => character.charCodeAt(0)));
 }

@@ -8,21 +8,15 @@
  * the comparison forgives changes no number of rows. The second run stops behind the last line that is wanted. Nothing
  * is kept but what is answered. No file access here.
  */
-import type { Batch } from "#base";
 import { rowKind } from "#base";
 import { post } from "./compile.ts";
 import type { KeyBook } from "#dialect";
-import type { Emitter } from "#emit";
 import type { RowWords } from "#prove";
-import { createQueue, recordRow, rowText } from "#prove";
-import type { Queue } from "#prove";
-import { read } from "#read";
+import { recordRow, rowText } from "#prove";
 import type { ExplainedBlock, SaidStep, ShapedLines, WhyAnswer } from "#report";
-import { gather } from "#report";
 import type { JobInput, Means, Outcome } from "./inputs.ts";
-import { footerOf, headerOf } from "./page.ts";
-import { undertake, unlessFailed } from "./undertaking.ts";
-import type { Undertaking } from "./undertaking.ts";
+import type { RowPair, Run } from "./row-pairs.ts";
+import { rowPairs, tapped } from "./row-pairs.ts";
 import type { BlockTap, WrittenBlock } from "./why-blocks.ts";
 import { tapBlocks } from "./why-blocks.ts";
 
@@ -80,9 +74,10 @@ function aboutStep(input: WhyInput, wanted: number): WhyOutcome {
 
 function aboutKey(input: WhyInput, key: string): WhyOutcome {
   const found: WrittenBlock[] = [];
-  const shaped = { key, count: 0, runs: [] as [number, number][], moreRuns: 0 };
-  let last = -1;
   const isIts = (name: string): boolean => name === key || name.startsWith(`${key}.`);
+  const named = (input.emitter.traceKeys ?? []).some(isIts);
+  const shaped = { key, named, count: 0, runs: [] as [number, number][], moreRuns: 0 };
+  let last = -1;
   const tap = tapBlocks(
     input.dialect.format,
     () => true,
@@ -114,74 +109,9 @@ function answered(
   return { outcome, answer: { lines, blocks, ...(shaped === undefined ? {} : { shaped }) } };
 }
 
-/** The traced emitter with its ear at the tap. */
-function tapped(emitter: Emitter, tap: BlockTap): Emitter {
-  const names = emitter.traceKeys ?? [];
-  return {
-    ...emitter,
-    emitUnproved: (batches, options) =>
-      emitter.emitUnproved(batches, { ...options, trace: (offset, key) => tap.trace(offset, names[key]) }),
-  };
-}
-
-/** A row that was read, and the row of the sequence that it is. */
-interface RowPair {
-  /** Counted from 0. */
-  readonly index: number;
-  /** Byte offset of its block in the program. */
-  readonly block: number;
-  readonly meant: Batch;
-  readonly row: number;
-}
-
-/** What is known of a run beside its rows. */
-interface Run {
-  readonly work: Undertaking;
-  /** Rows before the first operation. */
-  firstSection: number;
-}
-
-/** Writes and reads once more, and pairs the rows; the pair is valid until the next. */
-function* pairs(input: WhyInput, started: (run: Run) => void): Generator<RowPair> {
-  const findings = gather();
-  const work = undertake(input, input, findings);
-  if (work === undefined) return;
-  const run: Run = { work, firstSection: Infinity };
-  started(run);
-  const copies = createQueue();
-  const sequence = kept(unlessFailed(work.batches(), findings), copies, run);
-  const page = { header: headerOf(work, input), footer: footerOf(work, input) };
-  const text = input.emitter.emitUnproved(sequence, { units: work.units, ...page });
-  const { format } = input.dialect;
-  let meant: Batch | undefined;
-  let row = 0;
-  let index = 0;
-  for (const batch of read(text, format, work.machine, { units: work.units }, () => undefined)) {
-    for (let at = 0; at < batch.count; at++, row++, index++) {
-      while (meant === undefined || row >= meant.count) {
-        meant = copies.next();
-        row = 0;
-        if (meant === undefined) return;
-      }
-      yield { index, block: batch.source[at], meant, row };
-    }
-  }
-}
-
-function* kept(batches: Iterable<Batch>, copies: Queue, run: Run): Generator<Batch> {
-  let rows = 0;
-  for (const batch of batches) {
-    if (batch.sections !== undefined && batch.sections.length > 0)
-      run.firstSection = Math.min(run.firstSection, rows + batch.sections[0]);
-    rows += batch.count;
-    copies.push(batch);
-    yield batch;
-  }
-}
-
 /** The byte offset of the block of a step; undefined where there are fewer steps. */
 function offsetOfStep(input: WhyInput, step: number): number | undefined {
-  for (const { index, block } of pairs(input, () => undefined)) if (index + 1 === step) return block;
+  for (const { index, block } of rowPairs(input, () => undefined)) if (index + 1 === step) return block;
   return undefined;
 }
 
@@ -205,7 +135,7 @@ function explain(input: WhyInput, blocks: readonly WrittenBlock[]): ExplainedBlo
   }));
   const modes: { run?: Run; feedMode: RowWords["feedMode"] } = { feedMode: "per-minute" };
   let next = 0;
-  for (const pair of pairs(input, (run) => (modes.run = run))) {
+  for (const pair of rowPairs(input, (run) => (modes.run = run))) {
     const { meant, row, block } = pair;
     const step = meant.kind[row] === rowKind.aside ? meant.asides[meant.aside[row]] : undefined;
     if (step?.kind === "feed-mode") modes.feedMode = step.value;

@@ -1,6 +1,6 @@
 import type { Place, Report } from "#base";
 import type { DialectFile, DialectLoader } from "./loader.ts";
-import { mergeTrees } from "./merge.ts";
+import { mergeTrees, withoutLostMessage } from "./merge.ts";
 import { didYouMean } from "./did-you-mean.ts";
 import { parseYaml } from "./parse-yaml.ts";
 import type { MappingNode, TreeNode } from "./tree.ts";
@@ -133,7 +133,12 @@ function refuseLoop(
   return true;
 }
 
+/** What the files say together; each file's `cases` are about that file, and no part of it. */
 function mergeLinks(links: readonly ChainLink[]): MappingNode {
-  const trees: TreeNode[] = links.map(({ tree }) => tree);
-  return trees.reduceRight((base, leaf) => mergeTrees(base, leaf)) as MappingNode;
+  const trees: TreeNode[] = links.map(({ tree }) => {
+    const entries = new Map(tree.entries);
+    entries.delete("cases");
+    return { ...tree, entries };
+  });
+  return withoutLostMessage(trees.reduceRight((base, leaf) => mergeTrees(base, leaf)) as MappingNode);
 }

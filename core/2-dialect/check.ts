@@ -4,9 +4,10 @@ import type { Consequence } from "./consequences.ts";
 import { consequences, rackConsequences } from "./consequences.ts";
 import { mergeTrees } from "./merge.ts";
 import { placeOf } from "./resolving.ts";
+import { meaningText } from "./meaning-text.ts";
 import type { ListNode, ScalarNode, TreeNode } from "./tree.ts";
 import { isNone, nodeAt, walkTree } from "./tree.ts";
-import { codeText, parseCode, word, yes } from "./values.ts";
+import { word, yes } from "./values.ts";
 
 /** What a dialect leaves unsaid or cannot say, and lines of the leaf that change nothing; all of them notes. */
 export function reportNotes(chain: Chain, report: Report): void {
@@ -42,7 +43,7 @@ function sameAsInherited({ links }: Chain): Finding[] {
   walkTree(leaf.tree, (key, node) => {
     const before = nodeAt(inherited, key);
     // The ways of a confirmation exclude one another, so that each file states its own in full.
-    if (node.kind === "mapping" || before === undefined || key.startsWith("confirm.")) return;
+    if (node.kind === "mapping" || before === undefined || /^(confirm|cases)\b/.test(key)) return;
     if (inList(leaf.tree, key) || !sameValue(node, before)) return;
     const from = `${links[before.origin.file].file}:${before.origin.line}`;
     const message = `\`${key}\` is what ${from} states already.`;
@@ -58,18 +59,5 @@ function inList(tree: TreeNode, key: string): boolean {
 }
 
 function sameValue(one: ListNode | ScalarNode, other: TreeNode): boolean {
-  return asText(one) === asText(other);
-}
-
-/** Text that is the same for values that mean the same: G0 and G00, 2 and 2.0. */
-function asText(node: TreeNode): string {
-  if (node.kind === "list") return `[${node.items.map(asText).join()}]`;
-  if (node.kind === "mapping")
-    return `{${[...node.entries]
-      .map(([key, child]) => `${key}:${asText(child)}`)
-      .sort()
-      .join()}}`;
-  if (typeof node.value === "string" && /^[GM]\d{1,3}(\.\d)?$/.test(node.value))
-    return codeText(parseCode(node.value));
-  return String(node.value);
+  return meaningText(one) === meaningText(other);
 }

@@ -28,6 +28,44 @@ export type Extends = string;
  */
 export type Sources = [string, ...string[]];
 /**
+ * Steps, and the blocks that are expected for them; `dialect test` runs them. They are this file's alone: a file that extends it does not inherit them. They may also stand beside it, in NAME.cases.yaml.
+ *
+ * If wrong: `dialect test` fails, or holds the file to blocks that the controller does not want; programs do not change.
+ *
+ * @minItems 1
+ * @maxItems 500
+ */
+export type Cases = [Case, ...Case[]];
+/**
+ * What the case is about, for reports.
+ *
+ * If wrong: nobody knows which case failed.
+ */
+export type NameOfTheCase = string;
+/**
+ * mm or inch: what the numbers under `given` count, and the units of the program.
+ *
+ * If wrong: the case gives other places than it means, and fails.
+ */
+export type UnitsOfTheCase = "mm" | "inch";
+/**
+ * Steps, one a text, in the notation that this page explains.
+ *
+ * If wrong: the case says nothing about what the controller wants.
+ *
+ * @minItems 1
+ * @maxItems 200
+ */
+export type Given = [string, ...string[]];
+/**
+ * The blocks that are to be written, one a text; a blank stands for a tab.
+ *
+ * If wrong: the case fails, or holds the dialect to what the controller does not want.
+ *
+ * @maxItems 500
+ */
+export type Expected = string[];
+/**
  * Ending of the program file, without the dot.
  *
  * If wrong: the controller does not list the file, or opens it as something else.
@@ -2744,6 +2782,7 @@ export interface DialectSchema {
   title?: Title;
   extends?: Extends;
   sources?: Sources;
+  cases?: Cases;
   file?: File;
   comments?: Comments;
   blocks?: Blocks;
@@ -2774,6 +2813,15 @@ export interface DialectSchema {
   idioms?: Idioms;
   machine?: Machine;
   confirm?: Confirmations;
+}
+/**
+ * One case: steps, and the blocks that are expected for them.
+ */
+export interface Case {
+  name?: NameOfTheCase;
+  units?: UnitsOfTheCase;
+  given: Given;
+  expect: Expected;
 }
 /**
  * The frame of the program text: file name ending, line ends, the marks at its start and end.

@@ -11,8 +11,7 @@ const unsafe = /[()%:;]/;
 
 /**
  * The idiom for a message to the operator: one whole comment that begins with a mark of its own, `(MSG, {{text}})`, so
- * that a message and a remark are told apart when the program is read back. A file without comments takes away the message
- * of those that it extends.
+ * that a message and a remark are told apart when the program is read back.
  *
  * @returns undefined where there is none, or after a finding
  */
@@ -27,10 +26,8 @@ export function messageIdiom(
   const template = parseTemplate(text, ["text"]);
   if ("problem" in template) return refuse("dialect/template", template.problem);
   const style = word<keyof typeof marks>(resolving.tree, "comments.style");
-  if (style === undefined) {
-    if (isTakenAway(resolving)) return undefined;
+  if (style === undefined)
     return refuse("dialect/idiom-meaning", "the dialect has no comments to write a message in");
-  }
   const { open, close } = marks[style];
   const [before, value, after = { literal: "" }, ...rest] = template.parts;
   const shaped = before !== undefined && "literal" in before && value !== undefined && "value" in value;
@@ -49,12 +46,6 @@ export function messageIdiom(
   if (unsafe.test(mark))
     return refuse("dialect/characters", "a mark that begins or ends a comment stands in its text");
   return { idiom: { blocks: [template.parts] }, code: undefined };
-}
-
-/** Whether a file states that there are no comments that extends the one with the message. */
-function isTakenAway({ tree }: Resolving): boolean {
-  const [message, style] = [nodeAt(tree, "idioms.message"), nodeAt(tree, "comments.style")];
-  return message !== undefined && style !== undefined && message.origin.file > style.origin.file;
 }
 
 function example(resolving: Resolving): string {

@@ -5,6 +5,7 @@ import type { Inherited } from "./inherited.ts";
 import type { KeyBook } from "./key-facts.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
+import type { TreeNode } from "./tree.ts";
 
 export type * from "./dialect.ts";
 export type { KeyDifference, StatedValue } from "./difference.ts";
@@ -12,6 +13,8 @@ export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
 export type { Setup } from "./setup.ts";
+export type { PlainValue, TreeNode } from "./tree.ts";
+export { editorLine } from "./editor-line.ts";
 export { originOf } from "./origin.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
 
@@ -73,6 +76,8 @@ export interface StudiedDialect {
   readonly inherited: () => Inherited[];
   /** Its keys with their values, places and other values. */
   readonly keys: KeyBook;
+  /** What its own file has under `cases`, and the name of that file; undefined where it has none. */
+  readonly cases: { readonly list: TreeNode; readonly file: string } | undefined;
 }
 
 /**
@@ -92,11 +97,27 @@ export async function studyDialect(
   if (found === undefined) return undefined;
   const { chain } = found;
   if (notes) reportNotes(chain, report);
-  return { dialect: found.dialect, inherited: () => inheritedOf(chain), keys: keyBookOf(chain) };
+  const [leaf] = chain.links;
+  const list = leaf.tree.entries.get("cases");
+  return {
+    dialect: found.dialect,
+    inherited: () => inheritedOf(chain),
+    keys: keyBookOf(chain),
+    cases: list && { list, file: leaf.file },
+  };
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */
 export async function readSetup(file: DialectFile, report: Report): Promise<Setup | undefined> {
   const { readSetupFile } = await import("./read-setup.ts");
   return readSetupFile(file, report);
+}
+
+/**
+ * Reads a YAML file that belongs to a dialect (answers of an interview, cases) as a tree with places; undefined after a
+ * finding, rule dialect/...
+ */
+export async function readYaml({ file, bytes }: DialectFile, report: Report): Promise<TreeNode | undefined> {
+  const { parseYaml } = await import("./parse-yaml.ts");
+  return parseYaml({ file, bytes, index: 0, source: "dialect" }, report);
 }

@@ -1,8 +1,9 @@
 import type { Chain } from "./chain.ts";
 import { dialectSchema, formsAt, partsAt, wordsAmong } from "./schema.ts";
 import { inline } from "./show.ts";
-import type { TreeNode } from "./tree.ts";
-import { nodeAt } from "./tree.ts";
+import { meaningText } from "./meaning-text.ts";
+import type { PlainValue, TreeNode } from "./tree.ts";
+import { nodeAt, treeOf } from "./tree.ts";
 
 /** A key of a dialect: its value, where that stands, and what else it could be. */
 export interface KeyFacts {
@@ -24,6 +25,8 @@ export interface KeyBook {
   readonly describe: (key: string) => KeyFacts;
   /** Whether the dialect states such a key or group, or the schema knows it. */
   readonly knows: (key: string) => boolean;
+  /** Whether the dialect states this value, however either is written: G0 is G00. */
+  readonly says: (key: string, value: PlainValue) => boolean;
 }
 
 /** Opens the keys of a chain. */
@@ -36,7 +39,11 @@ export function keyBookOf({ links, merged }: Chain): KeyBook {
   };
   const knows = (key: string): boolean =>
     nodeAt(merged, key) !== undefined || partsAt(dialectSchema, key.split(".")).length > 0;
-  return { describe, knows };
+  const says = (key: string, value: PlainValue): boolean => {
+    const node = nodeAt(merged, key);
+    return node !== undefined && meaningText(node) === meaningText(treeOf(value));
+  };
+  return { describe, knows, says };
 }
 
 function othersOf(key: string, node: TreeNode | undefined): string[] {

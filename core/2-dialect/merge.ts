@@ -1,4 +1,5 @@
 import type { MappingNode, TreeNode } from "./tree.ts";
+import { isNone, nodeAt } from "./tree.ts";
 
 /** Keys that say how a state is confirmed; a file that states one of them states the confirmation anew. */
 const ways = ["wait", "dwell", "intrinsic"] as const;
@@ -20,4 +21,17 @@ export function mergeTrees(base: TreeNode, leaf: TreeNode, path = ""): TreeNode 
 
 function startsAnew(leaf: MappingNode, path: string): boolean {
   return path.startsWith("confirm.") && ways.some((way) => leaf.entries.has(way));
+}
+
+/**
+ * A file that states that there are no comments takes away the message of those that it extends, since a message is a
+ * comment; one that it states itself stays, and is refused with the rest of its checks.
+ */
+export function withoutLostMessage(merged: MappingNode): MappingNode {
+  const idioms = merged.entries.get("idioms");
+  const [message, style] = [nodeAt(merged, "idioms.message"), nodeAt(merged, "comments.style")];
+  if (idioms?.kind !== "mapping" || message === undefined || style === undefined) return merged;
+  if (!isNone(style) || message.origin.file <= style.origin.file) return merged;
+  const entries = new Map(idioms.entries).set("message", style);
+  return { ...merged, entries: new Map(merged.entries).set("idioms", { ...idioms, entries }) };
 }

@@ -3,7 +3,7 @@ import { isAlias, isMap, isScalar, isSeq, Lexer, parseDocument } from "yaml";
 import type { Node, ParsedNode, Range, YAMLMap } from "yaml";
 import type { TextPlaces } from "./text-places.ts";
 import { textPlaces } from "./text-places.ts";
-import type { Origin, TreeNode } from "./tree.ts";
+import type { Origin, ScalarNode, TreeNode } from "./tree.ts";
 
 /** Largest file, bytes. */
 const largestFile = 262_144;
@@ -142,7 +142,12 @@ function toTree(parsing: Parsing, node: Node | null, at: Range | null | undefine
       );
       return { kind: "list", items, origin };
     }
-    if (isScalar(node)) return toScalar(parsing, node.value, node.source, origin, offset);
+    if (isScalar(node)) {
+      const scalar = toScalar(parsing, node.value, node.source, origin, offset);
+      return node.type === "QUOTE_DOUBLE" || node.type === "QUOTE_SINGLE"
+        ? { ...scalar, quoted: true }
+        : scalar;
+    }
   }
   return { kind: "scalar", value: null, source: "", origin };
 }
@@ -153,7 +158,7 @@ function toScalar(
   source: string | undefined,
   origin: Origin,
   offset: number,
-): TreeNode {
+): ScalarNode {
   if (typeof value === "string" && controlCharacters.test(value)) {
     const message =
       "A line break or control character in a string: it could end a comment or a block of the program.";

@@ -29,6 +29,8 @@ export interface ScalarNode {
   readonly value: string | number | boolean | null;
   /** The characters of the value as the file has them, so that decimals keep their digits. */
   readonly source: string;
+  /** Whether it stands in quotes, of which the first is at its place. */
+  readonly quoted?: boolean;
   readonly origin: Origin;
 }
 
@@ -66,4 +68,17 @@ export function plainData(node: TreeNode): unknown {
   const data = Object.create(null) as Record<string, unknown>;
   for (const [key, child] of node.entries) data[key] = plainData(child);
   return data;
+}
+
+/** A value that some code holds, and no file, such as an answer: its place is the start of nothing. */
+export type PlainValue = string | number | readonly PlainValue[] | { readonly [key: string]: PlainValue };
+
+/** Plain data as a tree, for comparing with a file's. */
+export function treeOf(value: PlainValue): TreeNode {
+  const origin: Origin = { file: -1, line: 0, offset: 0 };
+  if (typeof value === "string" || typeof value === "number")
+    return { kind: "scalar", value, source: String(value), origin };
+  if (Array.isArray(value)) return { kind: "list", items: value.map(treeOf), origin };
+  const entries = Object.entries(value).map(([key, child]) => [key, treeOf(child)] as const);
+  return { kind: "mapping", entries: new Map(entries), origin };
 }

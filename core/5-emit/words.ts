@@ -20,6 +20,11 @@ export function tracing(context: Context, ...keys: readonly string[]): Statement
   return context.traced ? keys.map((key) => report(keyOf(context, key))) : [];
 }
 
+/** Reports a key that decided about the word only where a test holds at run time; nothing in the plain emitter. */
+export function tracingWhere(context: Context, test: Value, key: string): Statement[] {
+  return context.traced ? [when(test, tracing(context, key))] : [];
+}
+
 /** Reports a key whose index is worked out at run time; nothing in the plain emitter. */
 export function tracingIndex(context: Context, index: Value): Statement[] {
   return context.traced ? [report(index)] : [];

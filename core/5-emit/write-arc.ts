@@ -13,6 +13,7 @@ import {
   less,
   math,
   more,
+  not,
   or,
   run,
   set,
@@ -36,12 +37,12 @@ import {
   keyOf,
   numberWord,
   settled,
-  tracing,
   tracingIndex,
+  tracingWhere,
   wholeWord,
 } from "./words.ts";
 import { feedWord } from "./write-feed.ts";
-import { axisWords, column, placesNeeded } from "./write-motion.ts";
+import { axisWords, column, inMotionGroup, placesNeeded } from "./write-motion.ts";
 
 /** The arcs of a plane: its first and second axis in that order (NISTIR 6556 Table 9), its centre words, its row kinds. */
 interface ArcPlane {
@@ -85,7 +86,7 @@ function defineArc(context: Context, plane: ArcPlane): FunctionDeclaration {
     return func(plane.name, ["state", "batch", "row"], [faultOn("arc.form")]);
   const words = [
     directionWord(context),
-    ...axisWords(context, ["x", "y", "z"], "work"),
+    ...axisWords(context, ["x", "y", "z"], "work", policyOfEnds(context)),
     ...shapeWords(context, plane),
     ...turnsWords(context),
     feedWord(context),
@@ -121,17 +122,17 @@ function direction(context: Context): Statement[] {
 }
 
 function directionWord(context: Context): Word {
-  const { codes, modal } = context.format;
+  const { codes } = context.format;
   const index = choose(less(column("turns"), 0), keyOf(context, "arc.cw"), keyOf(context, "arc.ccw"));
-  const write = [
-    ...tracingIndex(context, index),
-    ...tracing(context, "modal.motion"),
-    set("at", call("write", "state", "at", "code")),
-  ];
+  const write = set("at", call("write", "state", "at", "code"));
   const address = (codes.arcCw ?? codes.arcCcw)?.letter ?? "G";
-  if (modal.motion === "each-block") return { address, statements: write };
-  const motion = get("state", "motion");
-  return { address, statements: [when(differs(motion, "code"), [...write, set(motion, "code")])] };
+  return inMotionGroup(context, address, "code", tracingIndex(context, index), [write]);
+}
+
+/** The key by which an arc has end words that it does not state. */
+function policyOfEnds({ format: { modal } }: Context): string | undefined {
+  if (modal.axes === "all") return "modal.axes";
+  return modal.arcEnd === "both" ? "modal.arc-end" : undefined;
 }
 
 /**
@@ -176,13 +177,16 @@ function shapeWords(context: Context, plane: ArcPlane): Word[] {
   if (arc.form === "radius")
     return [keyed(context, "arc.form", numberWord(arc.radiusWord, "writeArcCentre", column("c1")))];
   const word = (letter: string, value: "first" | "second"): Word => {
-    const always = keyed(context, "modal.arc-centre", numberWord(letter, "writeArcCentre", value));
-    if (modal.arcCentre === "both" || centreMode(context) === "absolute") return always;
-    const isNeeded = differs(value, 0);
-    return given(
-      centreMode(context) === "stated" ? or(isNeeded, get("state", "centreAbsolute")) : isNeeded,
-      always,
-    );
+    const always = numberWord(letter, "writeArcCentre", value);
+    if (centreMode(context) === "absolute") return always;
+    const differsFromStart = differs(value, 0);
+    const isNeeded =
+      centreMode(context) === "stated"
+        ? or(differsFromStart, get("state", "centreAbsolute"))
+        : differsFromStart;
+    if (modal.arcCentre !== "both") return given(isNeeded, always);
+    const policy = tracingWhere(context, not(isNeeded), "modal.arc-centre");
+    return { ...always, statements: [...policy, ...always.statements] };
   };
   return [word(plane.words[0], "first"), word(plane.words[1], "second")];
 }

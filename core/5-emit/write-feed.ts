@@ -1,13 +1,13 @@
 import type { FeedMode, PerUnit } from "#base";
-import { back, call, cases, choose, differs, func, get, or, same, set, str } from "./builders.ts";
-import type { Expression, FunctionDeclaration } from "./builders.ts";
+import { and, back, call, cases, choose, differs, func, get, not, or, same, set, str } from "./builders.ts";
+import type { Expression, FunctionDeclaration, Statement } from "./builders.ts";
 import type { EmitterFunction } from "./calls.ts";
 import { character } from "./characters.ts";
 import { hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
 import { faultOn } from "./fault.ts";
 import type { Word } from "./words.ts";
-import { given, keyed } from "./words.ts";
+import { given, keyed, tracingWhere } from "./words.ts";
 import { column } from "./write-motion.ts";
 
 /** The number writer of each feed mode. */
@@ -42,7 +42,8 @@ const inverseTime = (): Expression => same(get("state", "feedMode"), str("invers
 /** The feed word of a row, where the dialect's policy wants it; inverse time states each feed (NISTIR 6556 3.5.20). */
 export function feedWord(context: Context): Word {
   const { modal, codes } = context.format;
-  const word = alwaysFeedWord(context);
+  const always = alwaysFeedWord();
+  const word = { ...always, statements: [...feedRepeats(context), ...always.statements] };
   if (modal.feed === "each-block") return word;
   return given(
     or(
@@ -55,11 +56,20 @@ export function feedWord(context: Context): Word {
 }
 
 /** The feed word of a row in any case. */
-export function alwaysFeedWord(context: Context): Word {
-  return keyed(context, "modal.feed", {
+export function alwaysFeedWord(): Word {
+  return {
     address: "F",
     statements: [set("at", call("writeFeed", "state", "at", character("F"), column("feed")))],
-  });
+  };
+}
+
+/** Reports the policy where a feed word repeats the feed in force: no other one has it there. */
+export function feedRepeats(context: Context): Statement[] {
+  const holds = same(column("feed"), get("state", "feed"));
+  const stays = hasWord(context.format.codes.modes["feed-mode"]["inverse-time"])
+    ? and(holds, not(inverseTime()))
+    : holds;
+  return tracingWhere(context, stays, "modal.feed");
 }
 
 /** The feed of a rapid that is a line. */

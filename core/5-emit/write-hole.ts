@@ -37,8 +37,8 @@ import {
   tracingIndex,
   wholeWord,
 } from "./words.ts";
-import { alwaysFeedWord } from "./write-feed.ts";
-import { axisWords, column, placesNeeded } from "./write-motion.ts";
+import { alwaysFeedWord, feedRepeats } from "./write-feed.ts";
+import { axisWords, column, inMotionGroup, placesNeeded } from "./write-motion.ts";
 
 /** Holes of the fixed cycle in force: the first states all of it, the later ones what the dialect's policy asks for. */
 export function defineHole(context: Context): FunctionDeclaration {
@@ -66,6 +66,12 @@ export function defineHole(context: Context): FunctionDeclaration {
   );
 }
 
+/** The key by which a hole has words of a place that it does not state. */
+function policyOfPlaces({ format: { modal, cycles } }: Context): string | undefined {
+  if (modal.axes === "all") return "modal.axes";
+  return cycles?.positions === "both" ? "cycles.positions" : undefined;
+}
+
 /** The code that locks spindle and feed, in a block of its own before the first hole of a tap. */
 function synchronising(context: Context): Statement[] {
   const code = context.format.codes.tapSynchronised;
@@ -89,8 +95,8 @@ function blocksApart(context: Context, cycles: NonNullable<Format["cycles"]>): S
     ...none,
   ];
   const hole = [
-    ...(format.modal.motion === "each-block" ? [cycleWord(context, true)] : []),
-    ...axisWords(context, ["x", "y"], "work"),
+    ...(format.modal.motion === "each-block" ? [cycleWord(context, false)] : []),
+    ...axisWords(context, ["x", "y"], "work", policyOfPlaces(context)),
     ...(format.modal.feed === "each-block" ? [feedOfHole(context)] : []),
   ];
   return [
@@ -107,7 +113,7 @@ function holeWords(context: Context, cycles: NonNullable<Format["cycles"]>): Wor
     once(depthWord(context)),
     ...retractWords(context, cycles),
     ...timesAndPecks(context, cycles).map(once),
-    ...axisWords(context, ["x", "y"], "work"),
+    ...axisWords(context, ["x", "y"], "work", policyOfPlaces(context)),
     feedOfHole(context),
   ];
 }
@@ -135,17 +141,11 @@ function returnBlock(context: Context): Statement {
 
 /** The cycle's own code, which is a motion word. */
 function cycleWord(context: Context, isFirst: Value): Word {
-  const { modal, codes } = context.format;
-  const [motion, code] = [get("state", "motion"), get("state", "code")];
+  const { codes } = context.format;
+  const code = get("state", "code");
   const address = Object.values(codes.cycles).find(hasWord)?.letter ?? "G";
-  const write = [
-    ...tracingIndex(context, get("state", "key")),
-    ...tracing(context, "modal.motion"),
-    set("at", call("write", "state", "at", code)),
-  ];
-  if (modal.motion === "each-block") return { address, statements: write };
-  if (isFirst === true) return { address, statements: [...write, set(motion, code)] };
-  return given(or(isFirst, differs(motion, code)), { address, statements: [...write, set(motion, code)] });
+  const write = set("at", call("write", "state", "at", code));
+  return inMotionGroup(context, address, code, tracingIndex(context, get("state", "key")), [write], isFirst);
 }
 
 /** The bottom: a coordinate, or from the retract level (in an incremental program always so), or from the initial level. */
@@ -214,10 +214,11 @@ function backOffWord(context: Context, { backOffWord: letter }: NonNullable<Form
 
 /** Holes state their feed where it changes, and the first of a series where the dialect wants it behind a rapid. */
 function feedOfHole(context: Context): Word {
-  const word = context.format.cycles?.tapLead === true ? feedOrLead(context) : alwaysFeedWord(context);
-  if (context.format.modal.feed === "each-block") return word;
+  const word = context.format.cycles?.tapLead === true ? feedOrLead(context) : alwaysFeedWord();
+  const repeats = { ...word, statements: [...feedRepeats(context), ...word.statements] };
+  if (context.format.modal.feed === "each-block") return repeats;
   const changes = differs(column("feed"), get("state", "feed"));
-  return given(context.format.modal.feed === "modal" ? changes : or("first", changes), word);
+  return context.format.modal.feed === "modal" ? given(changes, word) : given(or("first", changes), repeats);
 }
 
 /** The feed, or the lead of a tap in the numbers of a feed per revolution. */
@@ -229,6 +230,6 @@ function feedOrLead(context: Context): Word {
   ];
   return {
     address: "F",
-    statements: [when(get("state", "taps"), lead, alwaysFeedWord(context).statements)],
+    statements: [when(get("state", "taps"), lead, alwaysFeedWord().statements)],
   };
 }

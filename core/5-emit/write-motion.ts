@@ -1,19 +1,21 @@
 import { axisBit, axes as axisNames, rotaryAxes } from "#base";
 import type { Axis } from "#base";
 import {
+  and,
   both,
   call,
   choose,
   constant,
   differs,
   get,
+  not,
   or,
   pick,
   run,
+  same,
   set,
   str,
   sub,
-  when,
 } from "./builders.ts";
 import type { Expression, Statement, Value } from "./builders.ts";
 import type { Code } from "#dialect";
@@ -21,7 +23,7 @@ import { hasWord } from "./code-text.ts";
 import type { Context } from "./context.ts";
 import { canBeIncremental } from "./context.ts";
 import type { Word } from "./words.ts";
-import { codeWithSeparator, given, keyed, missing, numberWord, tracing, writing } from "./words.ts";
+import { codeWithSeparator, given, missing, numberWord, tracing, tracingWhere, writing } from "./words.ts";
 
 /** A column of the batch at the row that is being written. */
 export function column(
@@ -43,16 +45,41 @@ export function axesOfRow({ format }: Context): Statement {
   );
 }
 
-/** The words of the axes in `axes`; in work coordinates they may be differences from the place before. */
-export function axisWords(context: Context, of: readonly Axis[], frame: "work" | "machine"): Word[] {
+/**
+ * The words of the axes in `axes`; in work coordinates they may be differences from the place before.
+ *
+ * @param policy key by which the row has axes that it does not state
+ */
+export function axisWords(
+  context: Context,
+  of: readonly Axis[],
+  frame: "work" | "machine",
+  policy = policyOfAxes(context),
+): Word[] {
   return of
     .filter(
       (axis) =>
         axisBit[axis] < axisBit.a || context.format.order.includes(context.format.motion.letters[axis]),
     )
     .map((axis) =>
-      given(both("axes", axisBit[axis]), keyed(context, "modal.axes", axisWord(context, axis, frame))),
+      given(both("axes", axisBit[axis]), {
+        address: context.format.motion.letters[axis],
+        statements: [...ofPolicy(context, axis, policy), ...axisWord(context, axis, frame).statements],
+      }),
     );
+}
+
+/** A row that states some axes has the others by the policy alone. */
+function ofPolicy(context: Context, axis: Axis, policy: string | undefined): Statement[] {
+  const stated = column("stated");
+  return policy === undefined
+    ? []
+    : tracingWhere(context, and(differs(stated, 0), not(both(stated, axisBit[axis]))), policy);
+}
+
+/** The policy by which a row has axes that it does not state. */
+function policyOfAxes({ format }: Context): string | undefined {
+  return format.modal.axes === "all" ? "modal.axes" : undefined;
 }
 
 function axisWord(context: Context, axis: Axis, frame: "work" | "machine"): Word {
@@ -82,13 +109,35 @@ export function rotaryWithoutWord(context: Context): number {
 export function motionWord(context: Context, key: string, code: Code | null | undefined): Word {
   if (!hasWord(code)) return missing("G", key);
   const text = codeWithSeparator(context, code);
-  const write = [...tracing(context, key, "modal.motion"), writing(text)];
-  if (context.format.modal.motion === "each-block") return { address: code.letter, statements: write };
+  return inMotionGroup(context, code.letter, str(text), tracing(context, key), [writing(text)]);
+}
+
+/**
+ * A word of the group of motions. It is the work of the modal policy only where it repeats what is in force, which the
+ * traced emitter therefore keeps under every policy.
+ *
+ * @param reports what reports its own keys
+ * @param isFirst where it stands in any case
+ */
+export function inMotionGroup(
+  context: Context,
+  address: string,
+  text: Value,
+  reports: readonly Statement[],
+  write: readonly Statement[],
+  isFirst: Value = false,
+): Word {
   const motion = get("state", "motion");
-  return {
-    address: code.letter,
-    statements: [when(differs(motion, str(text)), [...write, set(motion, str(text))])],
-  };
+  const keep = set(motion, text);
+  if (context.format.modal.motion === "modal") {
+    const statements = [...reports, ...write, keep];
+    if (isFirst === true) return { address, statements };
+    const changes = differs(motion, text);
+    return given(isFirst === false ? changes : or(isFirst, changes), { address, statements });
+  }
+  const isRepeat = isFirst === false ? same(motion, text) : and(not(isFirst), same(motion, text));
+  const traced = isFirst === true ? [] : tracingWhere(context, isRepeat, "modal.motion");
+  return { address, statements: [...reports, ...traced, ...write, ...(context.traced ? [keep] : [])] };
 }
 
 /** What an incremental row needs before its words; nothing where no program is incremental. */

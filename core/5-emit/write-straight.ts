@@ -109,7 +109,7 @@ function machineRow(context: Context, key: "motion.rapid" | "motion.line"): Stat
 }
 
 function rememberMotion(context: Context, code: Code): Statement[] {
-  return context.format.modal.motion === "modal"
+  return context.format.modal.motion === "modal" || context.traced
     ? [set(get("state", "motion"), str(codeWithSeparator(context, code)))]
     : [];
 }

@@ -1,2 +1,2 @@
 export { read } from "./read.ts";
-export type { ReadOptions } from "./reader.ts";
+export type { ReadOptions, ReadStart } from "./reader.ts";

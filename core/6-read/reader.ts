@@ -1,4 +1,4 @@
-import type { Batch, MachineFacts, Report, UnitSystem } from "#base";
+import type { Batch, FeedMode, MachineFacts, Report, UnitSystem } from "#base";
 import { createBatch } from "#base";
 import type { ExtraCode, Format } from "#dialect";
 import type { Block } from "./block.ts";
@@ -9,7 +9,7 @@ import { createSlots } from "./modal-groups.ts";
 import type { Quantities } from "./quantities.ts";
 import { createQuantities } from "./quantities.ts";
 import type { State } from "./state.ts";
-import { createState } from "./state.ts";
+import { createState, modeBit } from "./state.ts";
 import type { Runs } from "./scan-run.ts";
 import { createRuns } from "./scan-run.ts";
 import type { Tables } from "./tables.ts";
@@ -21,8 +21,20 @@ export interface ReadOptions {
   readonly units?: UnitSystem;
   /** Blocks out of a program: without a delimiter, program number, block numbers, start and end. */
   readonly fragment?: boolean;
+  /** Where a fragment starts: its modes are known then, with the plane XY; a program starts nowhere. */
+  readonly start?: ReadStart;
   /** Whether no line takes the short way of a run: the same is read, and slower. Tests compare both. */
   readonly blockByBlock?: boolean;
+}
+
+/** State of the controller where a fragment starts. */
+export interface ReadStart {
+  /** Mask of the axes whose place in work coordinates is known. */
+  readonly known: number;
+  /** Places by axis, atoms and micro-degrees; 0 where unknown. */
+  readonly places: readonly number[];
+  readonly distance: "absolute" | "incremental";
+  readonly feedMode: FeedMode;
 }
 
 /** An extra code of a block, and where it stands, bytes from the start of the line. */
@@ -92,7 +104,7 @@ export function createReader(
     filled: [],
     coolants: [],
     extras: [],
-    state: createState(format, quantities, units ?? "mm"),
+    state: startedState(createState(format, quantities, units ?? "mm"), options.start),
     batch: createBatch(),
     rowsBefore: 0,
     bytes: new Uint8Array(0),
@@ -100,6 +112,17 @@ export function createReader(
     refused: false,
     told: new Set(),
   };
+}
+
+/** The state where a fragment starts; that of a program is left as it is. */
+function startedState(state: State, start: ReadStart | undefined): State {
+  if (start === undefined) return state;
+  state.workKnown = start.known;
+  state.work.set(start.places);
+  state.incremental = start.distance === "incremental";
+  state.feedMode = start.feedMode;
+  state.modes = Object.values(modeBit).reduce((all, bit) => all | bit, 0);
+  return state;
 }
 
 /** Whether this is the first time that something is told. */

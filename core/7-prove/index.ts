@@ -7,6 +7,7 @@ export { createQueue } from "./queue.ts";
 export type { Queue } from "./queue.ts";
 export { describeRules } from "./describe-rules.ts";
 export type { RuleDescription } from "./describe-rules.ts";
+export { sameRow } from "./compare.ts";
 export { recordRow } from "./row-record.ts";
 export type { RowRecord } from "./row-record.ts";
 export { rowText } from "./row-words.ts";

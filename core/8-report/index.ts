@@ -8,10 +8,23 @@ export type {
   ShapedWord,
   WhyAnswer,
 } from "./why-answer.ts";
+export type {
+  CompareAnswer,
+  ComparedLines,
+  ComparedPair,
+  ComparedProgram,
+  DifferenceGroup,
+  DifferenceKey,
+  DifferencePlace,
+  ListedRow,
+  ProgramTimes,
+} from "./compare-answer.ts";
+export { withJobPlaces } from "./compare-places.ts";
+export { compareText } from "./text-compare.ts";
 export { placesOf } from "./why-answer.ts";
 export type { QuotedPlace } from "./why-answer.ts";
 export { whyText } from "./text-why.ts";
-export { jsonReport } from "./json.ts";
+export { jsonFinding, jsonReport } from "./json.ts";
 export type { JsonFinding } from "./json.ts";
 export { locate } from "./locate.ts";
 export type { Located, Sources, SourceText } from "./locate.ts";
@@ -21,6 +34,7 @@ export { createPaint } from "./paint.ts";
 export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
+export { comparePage } from "./compare-page/compare-page.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { changedText } from "./text-changed.ts";
 export type { ChangedBlocks, ChangedRun } from "./text-changed.ts";

@@ -36,7 +36,8 @@ export function jsonReport({ verdict, findings, summary, proof, output }: Report
   return `${JSON.stringify(report, undefined, 2)}\n`;
 }
 
-function jsonFinding(located: Located): JsonFinding {
+/** A finding as the JSON report has it. */
+export function jsonFinding(located: Located): JsonFinding {
   const { rule, severity, message, file, line, column, fix, corrected, origin } = located;
   return {
     rule,

@@ -40,8 +40,13 @@ export function whyText(
   return [...head, ...(head.length > 0 && apart.length > 0 ? [""] : []), ...apart];
 }
 
+/** Of a key that shapes no word, though it may shape the program. */
+const decidesOtherwise =
+  "no word names this key: it decides which moves, waits and stops there are, what is refused or how a program is read. " +
+  "To see what it does here, compare the program with that of a file that extends this dialect and says it otherwise.";
+
 function shapedText(
-  { key, count, runs, moreRuns }: ShapedLines,
+  { key, named, count, runs, moreRuns }: ShapedLines,
   lines: number,
   shown: number,
   layout: Layout,
@@ -51,8 +56,8 @@ function shapedText(
   const where = count === 0 ? "no word of this program" : `${listed.join(", ")}${more}`;
   return [
     ...row("key", clean(key), layout),
-    ...row("shaped", `${count} of ${lines} lines`, layout),
-    ...row("lines", where, layout),
+    ...(named ? row("shaped", `${count} of ${lines} lines`, layout) : []),
+    ...row("lines", named ? where : decidesOtherwise, layout),
     ...(shown < count ? row("shown", `the first ${shown}`, layout) : []),
   ];
 }
@@ -105,11 +110,6 @@ function keyText({ key, value, file, line, others }: KeyFacts, width: number): s
   const stated = value === undefined ? `${key}, which no file states` : `${key}: ${value} (${file}:${line})`;
   return [
     ...hang("", clean(stated), room).map((text, index) => (index === 0 ? text : `  ${text}`)),
-    ...(others.length === 0 ? [] : hang("  or ", others.join(", ") + reachOf(key), room)),
+    ...(others.length === 0 ? [] : hang("  or ", others.join(", "), room)),
   ];
-}
-
-/** A word that changes what holds is there in every form of a `modal` key: the forms differ about the words that repeat it. */
-function reachOf(key: string): string {
-  return key.startsWith("modal.") ? ", for words that repeat what holds" : "";
 }

@@ -42,6 +42,8 @@ export interface ExplainedBlock {
 /** The lines that a key shaped. */
 export interface ShapedLines {
   readonly key: string;
+  /** Whether a word under this dialect can name it; other keys decide which moves, waits and stops there are. */
+  readonly named: boolean;
   readonly count: number;
   /** First and last of lines that follow each other. */
   readonly runs: readonly (readonly [first: number, last: number])[];

@@ -1,5 +1,6 @@
 import type { Argv } from "yargs";
 import createParser from "yargs";
+import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
 import { jobCommand } from "./commands/job.ts";
@@ -37,6 +38,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .usage("$0 <command>\n\nMakes the program that one particular controller accepts, and proves it.")
     .command(postCommand(end))
     .command(proveCommand(end))
+    .command(compareCommand(end))
     .command(whyCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end))
@@ -46,7 +48,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, why, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })
@@ -67,9 +69,9 @@ function rethrow(said: string, error?: Error): never {
 
 /** An option that is given twice would silently mean its last value. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
-  const repeated = Object.keys(values).find(
-    (name) => name !== "_" && name !== "--" && name !== "cl" && Array.isArray(values[name]),
-  );
+  const [command] = values["_"] as readonly unknown[];
+  const lists = ["_", "--", "cl", ...(command === "compare" ? ["dialect", "d"] : [])];
+  const repeated = Object.keys(values).find((name) => !lists.includes(name) && Array.isArray(values[name]));
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;
 }

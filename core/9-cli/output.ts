@@ -29,6 +29,12 @@ export interface Showing {
   readonly findingsAreResult: boolean;
   /** What is said last where there is no result. */
   readonly refusal?: string;
+  /** Whether the text tells the findings itself, each where it belongs. */
+  readonly tellsFindings?: boolean;
+  /** Widest layout of the text, in columns, where it is not that of all others. */
+  readonly widest?: number;
+  /** Exit code, where the findings alone do not give it. */
+  readonly code?: number;
 }
 
 /** Of a command that came to nothing. */
@@ -43,7 +49,7 @@ const narrowest = 40;
  * everything goes to standard error where the program itself takes standard output.
  */
 export function show(result: Reportable, options: ReportOptions, showing: Showing = nothing): number {
-  const code = exitCode(result);
+  const code = showing.code ?? exitCode(result);
   const { programOnOutput, findingsAreResult } = showing;
   if (options.report === "json") {
     writeText(programOnOutput ? 2 : 1, jsonReport(result));
@@ -51,10 +57,11 @@ export function show(result: Reportable, options: ReportOptions, showing: Showin
   }
   const isResult = code === exit.good || (code === exit.findings && findingsAreResult);
   const descriptor = isResult && !programOnOutput ? 1 : 2;
-  const layout = layoutOf(descriptor, options);
+  const layout = layoutOf(descriptor, options, showing.widest);
   // Notes are about a program; where there is none they would hide what has to be mended.
   const shown = options.quiet || !isResult ? withoutNotes(result) : result.findings;
-  const findings = findingsText(shown, layout);
+  const isTold = showing.tellsFindings === true && isResult && !options.quiet;
+  const findings = isTold ? [] : findingsText(shown, layout);
   const text = options.quiet
     ? []
     : isResult
@@ -74,10 +81,10 @@ function withoutNotes({ findings }: Reportable): Reportable["findings"] {
 }
 
 /** Layout for standard output or standard error: colour at a terminal only, unless NO_COLOR or the user says no. */
-export function layoutOf(descriptor: 1 | 2, { color }: Pick<ReportOptions, "color">): Layout {
+export function layoutOf(descriptor: 1 | 2, { color }: Pick<ReportOptions, "color">, most = widest): Layout {
   const stream = descriptor === 1 ? process.stdout : process.stderr;
   const { NO_COLOR, TERM } = process.env;
   const painted = color && stream.isTTY && (NO_COLOR ?? "") === "" && TERM !== "dumb";
   const columns = stream.isTTY ? stream.columns : defaultWidth;
-  return { width: Math.min(widest, Math.max(narrowest, columns)), paint: createPaint(painted) };
+  return { width: Math.min(most, Math.max(narrowest, columns)), paint: createPaint(painted) };
 }

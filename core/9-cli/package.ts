@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
-import { dirname, join, relative, sep } from "node:path";
-import { fileURLToPath } from "node:url";
+import { dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 /** Where this package stands. */
 export interface PackagePlace {
@@ -31,4 +31,17 @@ export function packageVersion(): string {
 export function buildIdentity(): string | undefined {
   const { root, built } = packagePlace();
   return built ? readFileSync(join(root, "dist", "build-identity"), "utf8") : undefined;
+}
+
+/**
+ * Address of the schema of dialect files for the first line of one: the way from the file's folder to this package, which
+ * an editor finds without a network, however the package was installed. A URL where a path would not do: an editor reads a
+ * path up to its first blank, and there is no way from one drive to another.
+ *
+ * Example: `router.dialect.yaml` beside node_modules -> "node_modules/tapewright/schemas/dialect.schema.json"
+ */
+export function schemaAddress(file: string): string {
+  const schema = join(packagePlace().root, "schemas", "dialect.schema.json");
+  const way = relative(dirname(resolve(file)), schema);
+  return isAbsolute(way) || /\s/u.test(way) ? pathToFileURL(schema).href : way.split(sep).join("/");
 }

@@ -15,7 +15,8 @@ import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
-import { headOf } from "./work/sources.ts";
+import type { Posted } from "./watch/posted.ts";
+import { jobFiles } from "./work/sources.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
@@ -31,12 +32,6 @@ export async function runPost(args: PostArguments): Promise<number> {
     findingsAreResult: false,
     refusal: "no program was written.",
   });
-}
-
-/** What one posting came to, and the files that it was made from, as far as they are known. */
-export interface Posted {
-  readonly result: Reportable;
-  readonly madeFrom: readonly string[];
 }
 
 async function postOnce(args: PostArguments): Promise<Posted> {
@@ -97,12 +92,6 @@ function outputName({ input, output }: PostArguments): string | undefined {
 }
 
 /** What the program must not replace: what it is made from. */
-function protectedFiles({ input, reading, setup }: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  const head = headOf(reading);
-  return [
-    input,
-    ...(head ? [head] : []),
-    ...(setup ? [setup.input] : []),
-    ...protectedDialect(Object.values(paths)),
-  ];
+function protectedFiles(job: PlannedJob, { paths }: LoadedDialect): Protected[] {
+  return [...jobFiles(job), ...protectedDialect(Object.values(paths))];
 }

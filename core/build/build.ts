@@ -1,5 +1,5 @@
 /*
- * Makes the package: core/9-cli/main.ts -> dist/cli.js, core/index.ts -> dist/index.js and dist/index.d.ts,
+ * Makes the package: core/9-cli -> dist/cli.js and dist/scripts, core/index.ts -> dist/index.js and dist/index.d.ts,
  * and the shipped dialects -> dist/dialects.
  *
  * Everything is made in a folder aside and swapped in at the end, so that a failed build leaves the last good one, and a
@@ -7,6 +7,7 @@
  */
 import { mkdirSync, renameSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { compileAhead } from "./compile-ahead.ts";
 import { bundleCommand, bundleLibrary } from "./bundle.ts";
 import { writeDeclarations } from "./declarations.ts";
 import { buildShippedDialects } from "./dialects.ts";
@@ -23,7 +24,7 @@ async function build(): Promise<void> {
   const library = await bundleLibrary(root, staging);
   await buildShippedDialects(staging);
   writeDeclarations(root, staging);
-  writeLicences(root, staging, [command, library]);
+  writeLicences(root, staging, [...command, library]);
   writeIdentity(staging);
 }
 
@@ -32,6 +33,7 @@ try {
   await build();
   rmSync(target, { recursive: true, force: true });
   renameSync(staging, target);
+  compileAhead(root, target);
 } finally {
   rmSync(staging, { recursive: true, force: true });
 }

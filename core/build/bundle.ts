@@ -2,6 +2,7 @@ import { chmodSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { BuildOptions, Metafile, Plugin } from "esbuild";
 import { build } from "esbuild";
+import { writeScripts } from "./scripts.ts";
 
 /** Not minified: a stack trace in a report must name our functions. */
 const shared = {
@@ -27,30 +28,40 @@ const measurePlainly: Plugin = {
   },
 };
 
-/** CommonJS packages in the bundle ask for Node's modules by `require`, which an ES module has to make first. */
-const requireBanner = [
-  'import { createRequire as createRequireForBundle } from "node:module";',
-  "const require = createRequireForBundle(import.meta.url);",
-].join("\n");
-
 /**
- * core/9-cli/main.ts -> OUT/cli.js, and the thread for long work -> OUT/worker.js. What main.ts reaches by `import()` becomes a chunk that is loaded when it is needed.
+ * core/9-cli/command-line.ts and what it reaches -> OUT/scripts, as classic scripts; what is reached by `import()` is a chunk
+ * that is loaded when it is needed. core/9-cli/main.ts -> OUT/cli.js, and the threads
+ * worker-main.ts -> OUT/worker.js and builder-main.ts -> OUT/builder.js, which load them.
  * Returns what esbuild knows of the files it read.
  */
-export async function bundleCommand(root: string, out: string): Promise<Metafile> {
-  const result = await build({
-    ...shared,
-    absWorkingDir: root,
-    entryPoints: { cli: "core/9-cli/main.ts", worker: "core/9-cli/work/worker.ts" },
-    outdir: out,
+export async function bundleCommand(root: string, out: string): Promise<Metafile[]> {
+  const command = { ...shared, absWorkingDir: root, platform: "node" } satisfies BuildOptions;
+  const { outputFiles, metafile } = await build({
+    ...command,
+    // Texts in which a byte is a character are read and compiled faster.
+    charset: "ascii",
+    entryPoints: {
+      "command-line": "core/9-cli/command-line.ts",
+      worker: "core/9-cli/work/worker.ts",
+      own: "core/9-cli/dialects/own.ts",
+    },
+    outdir: join(out, "scripts"),
+    write: false,
     splitting: true,
-    chunkNames: "chunks/[name]-[hash]",
-    platform: "node",
     plugins: [measurePlainly],
-    banner: { js: requireBanner },
+  });
+  writeScripts(outputFiles);
+  const entries = await build({
+    ...command,
+    entryPoints: {
+      cli: "core/9-cli/main.ts",
+      worker: "core/9-cli/work/worker-main.ts",
+      builder: "core/9-cli/dialects/builder-main.ts",
+    },
+    outdir: out,
   });
   makeExecutable(join(out, "cli.js"));
-  return result.metafile;
+  return [metafile, entries.metafile];
 }
 
 /** core/index.ts -> OUT/index.js. The platform is neutral, so an import of a Node module fails the build. */

@@ -140,7 +140,7 @@ function asNobody(words: readonly string[]): { rules: string[]; status: number |
   `;
   const { stdout, status } = spawnSync(
     process.execPath,
-    ["--input-type=module", "-e", script, "command", ...words, "--report", "json"],
+    [put(folder, "as-nobody.mjs", script), ...words, "--report", "json"],
     { encoding: "utf8", env: { ...process.env, XDG_CACHE_HOME: "/nonexistent" } },
   );
   const { findings } = JSON.parse(stdout) as JsonReport;

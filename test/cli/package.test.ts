@@ -43,11 +43,12 @@ test("the packages that the bundles leave out are dependencies", () => {
     dependencies: Record<string, string>;
   };
   const files = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" }).filter((name) =>
-    name.endsWith(".js"),
+    /\.c?js$/.test(name),
   );
   const named = files.flatMap((name) => {
     const text = readFileSync(join(installed, "dist", name), "utf8");
-    return [...text.matchAll(/^import [^"'\n]*from "([^."][^"]*)";$/gm)].map(([, module]) => module);
+    const asked = /(?:^import [^"'\n]*from |^const [^"'\n]* = require\()"([^."][^"]*)"\)?;$/gm;
+    return [...text.matchAll(asked)].map(([, module]) => module);
   });
   const outside = new Set(named.filter((name) => !name.startsWith("node:") && !isBuiltIn(name)));
   expect([...outside].sort()).toEqual(besides);

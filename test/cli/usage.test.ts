@@ -5,14 +5,14 @@ import { run, temporaryFolder } from "./command.ts";
 const folder = temporaryFolder();
 
 const mistakes: readonly (readonly [words: string, says: string])[] = [
-  ["", "Say what to do: post, prove, why, job or dialect."],
+  ["", "Say what to do: post, prove, compare, why, job or dialect."],
   ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
   ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
   ["dialect bild x", "There is no command `bild`. Did you mean `build`?"],
   ["dialect build", "The name of the file is missing."],
   ["dialect build rs274ngc -o x.txt", "--output is the name of a module, such as router.js or router.mjs"],
   ["dialect build rs274ngc --tracd", "There is no option --tracd. Did you mean `--traced`?"],
-  ["dialect", "Say what to do with dialects: list, show, check or build."],
+  ["dialect", "Say what to do with dialects: list, show, new, check, test or build."],
   ["post plate.json --dialct x", "There is no option --dialct. Did you mean `--dialect`?"],
   ["post plate.json -d x --otuput=y", "There is no option --otuput. Did you mean `--output`?"],
   ["post plate.json -d x -z", "There is no option -z."],

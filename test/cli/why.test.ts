@@ -26,7 +26,11 @@ interface Block {
 interface Answer {
   readonly lines: number;
   readonly blocks: readonly Block[];
-  readonly shaped?: { readonly count: number; readonly runs: readonly (readonly [number, number])[] };
+  readonly shaped?: {
+    readonly named: boolean;
+    readonly count: number;
+    readonly runs: readonly (readonly [number, number])[];
+  };
 }
 
 function answerTo(...question: string[]): Answer {
@@ -85,6 +89,14 @@ test("a key has the lines that it shaped, in runs, and the first three blocks", 
   expect(lines).toBe(program.length);
   const group = answerTo("--key", "arc").shaped?.count;
   expect(group).toBe(program.filter((text) => /\bG0[23]\b/.test(text)).length);
+});
+
+test("a key that no word names is not said to do nothing", () => {
+  expect(answerTo("--key", "confirm.stopped").shaped).toMatchObject({ named: false, count: 0 });
+  expect(answerTo("--key", "arc.cw").shaped).toMatchObject({ named: true });
+  const { stdout } = run([...asked, "--key", "confirm.stopped"], here);
+  expect(stdout).toContain("it decides which moves, waits and stops there");
+  expect(stdout).not.toContain("0 of");
 });
 
 test.each([

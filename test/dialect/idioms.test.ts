@@ -17,6 +17,8 @@ test("a file without comments takes away the message that it would inherit", asy
   );
   expect(lines.filter((line) => line.includes("idioms.message"))).toEqual([]);
   expect(dialect?.format.idioms.message).toBeUndefined();
+  // Otherwise the sequence would have a message that no word says.
+  expect(dialect?.capabilities.words["idioms.message"]).toBe(false);
 });
 
 describe("a template is literal text and plain names", () => {

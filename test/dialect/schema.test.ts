@@ -96,7 +96,9 @@ describe("the schema takes what it shows", () => {
     const words = keys.flatMap((key) => wordsOf(key.part).map((word) => ({ ...key, word })));
     expect(words.length).toBeGreaterThan(150);
     for (const { name, steps, word } of words) {
-      const errors = validateDialect({ dialect: "own", ...(nest(steps, word) as object) });
+      const all = validateDialect({ dialect: "own", ...(nest(steps, word) as object) });
+      // An item of a list that is shown in part lacks its other keys.
+      const errors = steps.includes("*") ? all.filter(({ keyword }) => keyword !== "required") : all;
       expect({ name, word, errors }).toEqual({ name, word, errors: [] });
     }
   });

@@ -5,7 +5,8 @@ import type { Dialect, DialectFile, DialectLoader } from "#dialect";
 import { resolveDialect } from "#dialect";
 
 const root = resolve(import.meta.dirname, "../..");
-const folder = join(root, "dialects");
+/** Folder of the shipped dialects. */
+export const shippedFolder = join(root, "dialects");
 const ending = ".dialect.yaml";
 
 /** Path of the router's dialect in the example. */
@@ -21,12 +22,12 @@ function read(path: string, file: string): DialectFile | undefined {
 
 /** File access for tests: the shipped dialects of this tree, and any file; `texts` stand in for files that are not there. */
 export function dialectLoader(texts: Readonly<Record<string, string>> = {}): DialectLoader {
-  const shipped = readdirSync(folder)
+  const shipped = readdirSync(shippedFolder)
     .filter((name) => name.endsWith(ending))
     .map((name) => basename(name, ending));
   return {
     shipped,
-    readShipped: (name) => read(join(folder, name + ending), name + ending),
+    readShipped: (name) => read(join(shippedFolder, name + ending), name + ending),
     readFile: (path) => {
       const text = Object.hasOwn(texts, path) ? texts[path] : undefined;
       return text === undefined ? read(path, path) : { file: path, bytes: new TextEncoder().encode(text) };

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 
 const root = resolve(import.meta.dirname, "../..");
@@ -16,9 +16,9 @@ export const shippedDialects: readonly string[] = readdirSync(join(root, "dialec
   .filter((name) => name.endsWith(".dialect.yaml"))
   .map((name) => basename(name, ".dialect.yaml"));
 
-/** All examples. */
+/** All examples with a job. */
 export const examples: readonly Example[] = readdirSync(join(root, "examples"), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
+  .filter(({ name }) => existsSync(join(root, "examples", name, `${name}.job.json`)))
   .map(({ name }) => {
     const folder = join(root, "examples", name);
     const own = readdirSync(folder)

@@ -9,7 +9,10 @@ import { ready } from "../support/ready.ts";
  * script leaves in. Each is named once, with its block, its rule, the key behind it and the corrected block.
  */
 
-const program = readFileSync(join(import.meta.dirname, "../fixtures/five-faults.tap"), "utf8");
+const program = readFileSync(
+  join(import.meta.dirname, "../../examples/refused-program/five-faults.tap"),
+  "utf8",
+);
 
 /** The block at a byte offset. */
 const blockAt = (offset: number): string =>

@@ -15,10 +15,7 @@ export function writeReferenceReturn(context: Context): Statement[] {
   if (referenceIntermediate === undefined) return [faultOn("machine.retract.intermediate")];
   const axes = (["x", "y", "z"] as const).map((axis) => {
     const zero = numberWord(motion.letters[axis], "writeLength", 0);
-    return given(
-      both(get("step", "axes"), axisBit[axis]),
-      keyed(context, "machine.retract.intermediate", zero),
-    );
+    return given(both(get("step", "axes"), axisBit[axis]), keyed(context, "reference-return", zero));
   });
   const words = inOrder(context, [...codeWords(context, "reference-return", codes.referenceReturn), ...axes]);
   return [settled(), ...blockOf(context, words), ...forgetMotion(), forgetPlaces(get("step", "axes"))];

@@ -5,6 +5,11 @@ export const dialectRules = {
   "dialect/file": "The dialect is a shipped one, or a file that exists.",
   "dialect/folder": "The dialect file is a file and not a folder.",
   "dialect/unreadable": "The dialect file may be read.",
+  "dialect/exists": "A dialect file is not replaced unless the user says so.",
+  "dialect/answers":
+    "A file of answers has known questions, each with one of its answers and what that needs.",
+  "dialect/sample": "The sample job of the interview can be posted with the file that it writes.",
+  "dialect/case": "A case gives steps in the notation of cases, and the blocks that are expected for them.",
   "dialect/changed": "The dialect file does not change while it is read.",
   "dialect/format": "What is said about numbers and blocks fits together.",
   "dialect/size": "A dialect or set-up file is no longer than such a file can sensibly be.",

@@ -5,6 +5,7 @@ export const programRules = {
   "proof/differs": "What is read in the program is what the job means, step by step and field by field.",
   "proof/missing-step": "The program leaves out nothing that the job asks for.",
   "proof/extra-step": "The program does nothing that the job does not ask for.",
+  "proof/case": "What a dialect writes for the steps of a case is read back as these steps (dialect test).",
   "program/not-found": "The program file exists.",
   "program/folder": "The program file is a file and not a folder.",
   "program/unreadable": "The program file may be read.",

@@ -2,6 +2,7 @@ import type { RuleTexts } from "./rule-texts.ts";
 
 /** Reading a program: `block/` is about form and leaves the meaning clear, `read/` is about meaning (6-read). */
 export const readRules = {
+  "block/case": "A dialect writes the blocks that its cases expect (dialect test).",
   "block/motion-word": "A block that moves states its motion word where the dialect wants it.",
   "block/word-order": "Words stand in the dialect's order.",
   "block/spindle-order": "The spindle's speed and its start stand in the dialect's order.",

@@ -45,6 +45,13 @@ export interface ProveArguments extends ProgramArguments {
   readonly against?: string | undefined;
 }
 
+/** Arguments of `compare`. */
+export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
+  readonly input: string;
+  readonly dialect: readonly string[];
+  readonly output?: string | undefined;
+}
+
 /** Arguments of `why`. */
 export interface WhyArguments extends ProgramArguments {
   readonly input: string;
@@ -68,4 +75,17 @@ export interface BuildArguments extends OneDialectArguments {
   readonly output?: string | undefined;
   readonly traced?: boolean | undefined;
   readonly force?: boolean | undefined;
+}
+
+/** Arguments of `dialect new`. */
+export interface NewArguments extends ReportArguments {
+  readonly file: string;
+  readonly from?: string | undefined;
+  readonly answers?: string | undefined;
+  readonly force?: boolean | undefined;
+}
+
+/** Arguments of `dialect test`. */
+export interface TestArguments extends OneDialectArguments {
+  readonly update?: boolean | undefined;
 }

@@ -1,26 +1,37 @@
 import type { Argv, CommandModule } from "yargs";
-import type { BuildArguments, OneDialectArguments, ReportArguments, ShowArguments } from "./arguments.ts";
-import { diffOption, examples, moduleOptions, reportOptions } from "./options.ts";
+import type {
+  BuildArguments,
+  NewArguments,
+  OneDialectArguments,
+  ReportArguments,
+  ShowArguments,
+  TestArguments,
+} from "./arguments.ts";
+import { diffOption, examples, moduleOptions, newOptions, reportOptions, testOptions } from "./options.ts";
 
 type End = (code: number) => void;
 
-/** `tapewright dialect`: list, show, check, build. */
+/** `tapewright dialect`: list, show, new, check, test, build. */
 export function dialectCommand(end: End): CommandModule {
   return {
     command: "dialect",
-    describe: "list, show, check or build dialects",
+    describe: "list, show, write, check, test or build dialects",
     builder: (yargs: Argv) =>
       yargs
         .command(listCommand(end))
         .command(showCommand(end))
+        .command(newCommand(end))
         .command(checkCommand(end))
+        .command(testCommand(end))
         .command(buildCommand(end))
-        .demandCommand(1, "Say what to do with dialects: list, show, check or build.")
+        .demandCommand(1, "Say what to do with dialects: list, show, new, check, test or build.")
         .epilogue(
           examples(
             ["dialect list", "the shipped dialects"],
             ["dialect show router.dialect.yaml", "its keys and values, and who states them"],
+            ["dialect new router.dialect.yaml", "asks about your controller, and writes the file"],
             ["dialect check router.dialect.yaml", "whether a file of your own is sound"],
+            ["dialect test router.dialect.yaml", "whether it writes the blocks that you expect"],
             ["dialect build router.dialect.yaml", "its emitter, for a program of your own"],
           ),
         ),
@@ -59,6 +70,38 @@ function showCommand(end: End): CommandModule<object, ShowArguments> {
   };
 }
 
+const newFooter = `Fourteen questions about the controller, and before them which shipped dialect
+comes nearest. After each answer stand five blocks of a small job as the file
+would write them. The file has what differs from the dialect that it starts
+from, and each key says which answer caused it. dialects/README.md lists the
+questions, and the words for a file of answers.
+
+${examples(
+  ["dialect new router.dialect.yaml", "asks at the terminal"],
+  ["dialect new router.dialect.yaml --from rs274ngc", "starts from a shipped dialect"],
+  ["dialect new router.dialect.yaml --answers a.yaml", "takes the answers from a file"],
+)}`;
+
+function newCommand(end: End): CommandModule<object, NewArguments> {
+  return {
+    command: "new <file>",
+    describe: "a dialect file for your controller, by questions and answers",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("file", {
+          type: "string",
+          demandOption: true,
+          describe: "the file to write, NAME.dialect.yaml",
+        })
+        .options({ ...newOptions, ...reportOptions })
+        .epilogue(newFooter),
+    handler: async (args) => {
+      const { runNew } = await import("../run-new.ts");
+      end(await runNew(args));
+    },
+  };
+}
+
 function checkCommand(end: End): CommandModule<object, OneDialectArguments> {
   return {
     command: "check <name>",
@@ -70,6 +113,27 @@ function checkCommand(end: End): CommandModule<object, OneDialectArguments> {
     handler: async (args) => {
       const { runCheck } = await import("../run-check.ts");
       end(await runCheck(args));
+    },
+  };
+}
+
+const testFooter = `Cases stand under \`cases\` in the dialect file, or beside it in NAME.cases.yaml:
+steps in a short notation, and the blocks that are expected for them.
+dialects/README.md explains the notation.
+
+${examples(
+  ["dialect test router.dialect.yaml", "what differs, word by word"],
+  ["dialect test router.dialect.yaml --update", "shows it, and takes it over"],
+)}`;
+
+function testCommand(end: End): CommandModule<object, TestArguments> {
+  return {
+    command: "test <name>",
+    describe: "whether a dialect writes the blocks that its cases expect",
+    builder: (yargs: Argv) => nameArgument(yargs.options(testOptions)).epilogue(testFooter),
+    handler: async (args) => {
+      const { runTest } = await import("../run-test.ts");
+      end(await runTest(args));
     },
   };
 }

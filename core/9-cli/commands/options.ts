@@ -34,6 +34,25 @@ export const watchOption = {
   watch: { type: "boolean", describe: "post again when job, set-up or dialect changes; Ctrl-C ends it" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that compares dialects. */
+export const severalDialects = {
+  dialect: {
+    alias: "d",
+    type: "string",
+    array: true,
+    nargs: 1,
+    requiresArg: true,
+    demandOption: true,
+    describe: "a shipped dialect's name, or a file; state it twice or more",
+  },
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the comparison as a page, .html",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -44,6 +63,26 @@ export const moduleOptions = {
   },
   traced: { type: "boolean", describe: "an emitter that reports which keys shaped each word" },
   force: { type: "boolean", describe: "replace a file even if it is no generated module" },
+} as const satisfies Record<string, Options>;
+
+/** Options of the command that writes a dialect file. */
+export const newOptions = {
+  from: {
+    type: "string",
+    requiresArg: true,
+    describe: "dialect to start from: a shipped one, or a file beside or below FILE; else it is asked for",
+  },
+  answers: {
+    type: "string",
+    requiresArg: true,
+    describe: "YAML file with the answers, - for standard input; nothing is asked then",
+  },
+  force: { type: "boolean", describe: "replace FILE if it is there" },
+} as const satisfies Record<string, Options>;
+
+/** The option of the command that runs cases. */
+export const testOptions = {
+  update: { type: "boolean", describe: "rewrite the expected blocks with those that are written now" },
 } as const satisfies Record<string, Options>;
 
 /** The file that a command is about. */
@@ -113,6 +152,8 @@ export const optionNames: readonly string[] = [
   outputOption,
   watchOption,
   moduleOptions,
+  newOptions,
+  testOptions,
   diffOption,
   againstOption,
   questionOptions,
@@ -130,8 +171,8 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "why", "job", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "check", "build"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "job", "dialect"];
+export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

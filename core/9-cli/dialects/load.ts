@@ -19,8 +19,8 @@ export async function loadDialect(name: string, useCache: boolean): Promise<Load
   ]);
   const cached = useCache ? readCached(name) : undefined;
   if (cached !== undefined) return asLoaded(cached, pathsOf);
-  const { buildDialect } = await import("./own.ts");
-  const { findings, chain, built } = await buildDialect(name);
+  const { buildAside } = await import("./build-aside.ts");
+  const { findings, chain, built } = await buildAside(name);
   if (built === undefined) return { refused: true, findings, paths: pathsOf(chain) };
   const { dialect, emitterSource } = built;
   const fresh = { dialect, emitterSource, findings, chain };

@@ -1,7 +1,7 @@
 import type { Finding } from "#base";
 
 /** What a file is to a command; its findings' rules begin alike. */
-export type FileRole = "job" | "head" | "set-up" | "program" | "dialect";
+export type FileRole = "job" | "head" | "set-up" | "program" | "dialect" | "answers" | "cases";
 
 /** What can be wrong with a file that is read. */
 type InputTrouble = "missing" | "folder" | "unreadable" | "changed";
@@ -11,6 +11,13 @@ const jobFile = {
   folder: "job/folder",
   unreadable: "job/unreadable",
   changed: "job/changed",
+} as const;
+
+const dialectRules = {
+  missing: "dialect/file",
+  folder: "dialect/folder",
+  unreadable: "dialect/unreadable",
+  changed: "dialect/changed",
 } as const;
 
 const inputRules = {
@@ -23,12 +30,9 @@ const inputRules = {
     unreadable: "program/unreadable",
     changed: "program/changed",
   },
-  dialect: {
-    missing: "dialect/file",
-    folder: "dialect/folder",
-    unreadable: "dialect/unreadable",
-    changed: "dialect/changed",
-  },
+  dialect: dialectRules,
+  answers: dialectRules,
+  cases: dialectRules,
 } as const satisfies Record<FileRole, Record<InputTrouble, string>>;
 
 /** An error that the operating system gave: its code, such as "ENOENT", and its text. */
@@ -79,7 +83,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module" | "job";
+export type Product = "program" | "module" | "dialect file" | "page" | "job";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {

@@ -6,10 +6,10 @@ import type { PostArguments } from "../commands/arguments.ts";
 import { standardStream } from "../files/input.ts";
 import type { ReportOptions } from "../output.ts";
 import { reportOptionsOf, show } from "../output.ts";
-import type { Posted } from "../run-post.ts";
 import { usageError } from "../usage.ts";
 import { changedBlocks } from "./changed-blocks.ts";
 import { watchFiles } from "./changes.ts";
+import type { Posted } from "./posted.ts";
 
 /** A program that stands in its file, held open so that the next one can be compared with it. */
 interface Standing {

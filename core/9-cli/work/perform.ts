@@ -35,7 +35,7 @@ async function performHere(plan: Plan): Promise<Computed> {
 
 function performAside(plan: Plan, progress: Progress): Work {
   const file = pathToFileURL(join(packagePlace().root, "dist", "worker.js"));
-  const worker = new Worker(file, { workerData: plan });
+  const worker = new Worker(file, { workerData: plan, execArgv: [] });
   const computed = new Promise<Computed>((resolve, reject) => {
     worker.on("message", (message: WorkerMessage) => {
       if ("progress" in message) progress(...message.progress);

@@ -23,6 +23,11 @@ export function headOf(reading: PlannedReading | undefined): Input | undefined {
   return reading?.form === "cl" ? reading.head : undefined;
 }
 
+/** The files that a job is made from. */
+export function jobFiles({ input, reading, setup }: PlannedJob): Input[] {
+  return [input, headOf(reading), setup?.input].filter((file) => file !== undefined);
+}
+
 /** Finds the text of a place among inputs by their source, and that of another in the files of a dialect. */
 export function inputSources(inputs: Readonly<Record<string, Input | undefined>>, dialect: Sources): Sources {
   return (source, file) => {
@@ -49,4 +54,10 @@ function readText(file: string, path: string | undefined): SourceText | undefine
     if (isSystemError(error)) return undefined;
     throw error;
   }
+}
+
+/** Finds the text of a place in files that are held in memory, by their name. */
+export function createTextSources(texts: Readonly<Record<string, Uint8Array>>): Sources {
+  return (_, file) =>
+    file !== undefined && Object.hasOwn(texts, file) ? { file, bytes: memorySource(texts[file]) } : undefined;
 }

@@ -1,4 +1,4 @@
-import { parentPort, workerData } from "node:worker_threads";
+import { parentPort } from "node:worker_threads";
 import { compute } from "./compute.ts";
 import type { Computed } from "./compute.ts";
 import type { Plan } from "./plan.ts";
@@ -11,7 +11,7 @@ export type WorkerMessage =
 const interval = 100;
 
 /** The thread that does long work, so that the first one stays free for signals and for the progress bar. */
-async function work(plan: Plan): Promise<void> {
+export async function work(plan: Plan): Promise<void> {
   const say = (message: WorkerMessage): void => parentPort?.postMessage(message);
   let said = 0;
   const computed = await compute(plan, (done, total) => {
@@ -22,5 +22,3 @@ async function work(plan: Plan): Promise<void> {
   });
   say({ computed });
 }
-
-await work(workerData as Plan);

@@ -3,7 +3,16 @@ import { join } from "node:path";
 import type { SchemaPart } from "../../2-dialect/schema.ts";
 import { formsOf, valuesInWords } from "../../2-dialect/schema.ts";
 import type { Product } from "./product.ts";
-import { introduction, keysIntroduction, recipesIntroduction, whichOne } from "./dialects-texts.ts";
+import {
+  casesText,
+  introduction,
+  keysIntroduction,
+  questionsIntroduction,
+  recipesIntroduction,
+  whichOne,
+} from "./dialects-texts.ts";
+import { cell } from "./markdown-cell.ts";
+import { questionsTable } from "./questions-table.ts";
 import { recipes } from "./recipes.ts";
 
 /** A shipped dialect as the page lists it. */
@@ -40,7 +49,7 @@ function shippedIn(root: string): ShippedDialect[] {
 
 /** Chapters of the page with the top-level keys that they take. A key in none of them fails the build. */
 const chapters = [
-  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources"] },
+  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources", "cases"] },
   { title: "Framing: the file and its marks", keys: ["file"] },
   { title: "Block syntax and comments", keys: ["blocks", "comments"] },
   { title: "Numbers", keys: ["numbers"] },
@@ -72,6 +81,8 @@ export function dialectsReadme(schema: SchemaPart, shipped: readonly ShippedDial
     introduction,
     shippedText(shipped),
     recipesText(),
+    `## What \`dialect new\` asks\n\n${questionsIntroduction}\n\n${questionsTable()}\n`,
+    casesText,
     `## All keys\n\n${keysIntroduction}\n\n${contents}\n`,
     ...texts,
   ].join("\n");
@@ -176,10 +187,6 @@ export function splitDescription(description: string): { meaning: string; unit: 
   const after = (mark: string): string =>
     parts.find((part) => part.startsWith(mark))?.slice(mark.length) ?? "";
   return { meaning: parts[0] ?? "", unit: after("Unit: ").replace(/\.$/, ""), wrong: after("If wrong: ") };
-}
-
-function cell(text: string): string {
-  return text.replaceAll("|", "\\|").replaceAll("\n", " ");
 }
 
 /** A value on one line as YAML has it: [1, 2], { a: 1 }. */

@@ -22,8 +22,15 @@ const options: Options = {
 /**
  * Validators compiled ahead, so that a start loads no schema compiler and runs no `new Function`. Each function takes
  * parsed data and gives its errors, none if it is valid; it keeps no state.
+ *
+ * @param leftOut JSON pointer to a part of the schema that something else checks, and that a start need not load
  */
-export function schemaValidator(schema: string, target: string, validators: Validators): Product {
+export function schemaValidator(
+  schema: string,
+  target: string,
+  validators: Validators,
+  leftOut?: string,
+): Product {
   return {
     target,
     needs: [schema],
@@ -32,6 +39,7 @@ export function schemaValidator(schema: string, target: string, validators: Vali
         $schema?: string;
         $id?: string;
       };
+      if (leftOut !== undefined) removeAt(parsed, leftOut);
       const compiled = await inlineRuntime(root, compileStandalone(parsed, validators));
       return (
         [
@@ -44,6 +52,15 @@ export function schemaValidator(schema: string, target: string, validators: Vali
       );
     },
   };
+}
+
+/** Takes a member out of a document; its JSON pointer needs no escapes. */
+function removeAt(document: object, pointer: string): void {
+  const steps = pointer.split("/").slice(1);
+  const name = steps.pop() ?? "";
+  const owner = steps.reduce<unknown>((inner, step) => (inner as Record<string, unknown>)[step], document);
+  if (!Reflect.has(owner as object, name)) throw new Error(`the schema has nothing at ${pointer}`);
+  Reflect.deleteProperty(owner as object, name);
 }
 
 function compileStandalone(schema: { $schema?: string; $id?: string }, validators: Validators): string {

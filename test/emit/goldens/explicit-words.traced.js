@@ -57,7 +57,6 @@ const Z = 90;
 export const traceKeys = [
     "motion.rapid",
     "modal.motion",
-    "modal.axes",
     "length-offset.on",
     "length-offset.word",
     "motion.line",
@@ -65,6 +64,7 @@ export const traceKeys = [
     "machine-move",
     "arc.cw",
     "arc.ccw",
+    "modal.arc-end",
     "modal.arc-centre",
     "cycles.levels",
     "cycles.words.peck",
@@ -118,7 +118,7 @@ export const traceKeys = [
     "cycles.bore-dwell",
     "cycles.return.initial",
     "cycles.return.retract",
-    "machine.retract.intermediate",
+    "reference-return",
     "stops.end",
     "file.delimiter",
     "blocks.number",
@@ -317,38 +317,28 @@ function writeRapid(state, batch, row) {
     requireKnown(state, axes);
     let at = beginBlock(state);
     if (offset !== 0) {
-        state.trace(state.base + at, 3 /* length-offset.on */);
+        state.trace(state.base + at, 2 /* length-offset.on */);
         at = write(state, at, "G43 ");
     }
     state.trace(state.base + at, 0 /* motion.rapid */);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    if (state.motion === "G00 ")
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, "G00 ");
-    if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    state.motion = "G00 ";
+    if (axes & 1)
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
-    }
-    if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 2)
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
-    }
-    if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 4)
         at = writeLength(state, at, Z, batch.z[row] - (state.incremental ? state.z : 0));
-    }
-    if (axes & 8) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 8)
         at = writeAngle(state, at, A, batch.abc[0][row] - (state.incremental ? state.a : 0));
-    }
-    if (axes & 16) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 16)
         at = writeAngle(state, at, B, batch.abc[1][row] - (state.incremental ? state.b : 0));
-    }
-    if (axes & 32) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 32)
         at = writeAngle(state, at, C, batch.abc[2][row] - (state.incremental ? state.c : 0));
-    }
     if (offset !== 0) {
-        state.trace(state.base + at, 4 /* length-offset.word */);
+        state.trace(state.base + at, 3 /* length-offset.word */);
         at = writeWholeWord(state, at, H, offset, 2);
     }
     endBlock(state, at);
@@ -363,35 +353,26 @@ function writeLine(state, batch, row) {
     const axes = batch.stated[row] || batch.known[row];
     requireKnown(state, axes);
     let at = beginBlock(state);
-    state.trace(state.base + at, 5 /* motion.line */);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    state.trace(state.base + at, 4 /* motion.line */);
+    if (state.motion === "G01 ")
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, "G01 ");
-    if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    state.motion = "G01 ";
+    if (axes & 1)
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
-    }
-    if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 2)
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
-    }
-    if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 4)
         at = writeLength(state, at, Z, batch.z[row] - (state.incremental ? state.z : 0));
-    }
-    if (axes & 8) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 8)
         at = writeAngle(state, at, A, batch.abc[0][row] - (state.incremental ? state.a : 0));
-    }
-    if (axes & 16) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 16)
         at = writeAngle(state, at, B, batch.abc[1][row] - (state.incremental ? state.b : 0));
-    }
-    if (axes & 32) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 32)
         at = writeAngle(state, at, C, batch.abc[2][row] - (state.incremental ? state.c : 0));
-    }
     if (batch.feed[row] !== state.feed || state.afterRapid) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
@@ -404,35 +385,24 @@ function writeMachineRapid(state, batch, row) {
         settle(state);
     const axes = batch.stated[row] || batch.known[row];
     let at = beginBlock(state);
-    state.trace(state.base + at, 7 /* machine-move */);
+    state.trace(state.base + at, 6 /* machine-move */);
     at = write(state, at, "G53 ");
     state.trace(state.base + at, 0 /* motion.rapid */);
     at = write(state, at, "G00 ");
-    if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 1)
         at = writeLength(state, at, X, batch.x[row]);
-    }
-    if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 2)
         at = writeLength(state, at, Y, batch.y[row]);
-    }
-    if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 4)
         at = writeLength(state, at, Z, batch.z[row]);
-    }
-    if (axes & 8) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 8)
         at = writeAngle(state, at, A, batch.abc[0][row]);
-    }
-    if (axes & 16) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 16)
         at = writeAngle(state, at, B, batch.abc[1][row]);
-    }
-    if (axes & 32) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 32)
         at = writeAngle(state, at, C, batch.abc[2][row]);
-    }
     endBlock(state, at);
+    state.motion = "G00 ";
     state.known = state.known & ~batch.stated[row];
     state.afterRapid = true;
 }
@@ -443,39 +413,29 @@ function writeMachineLine(state, batch, row) {
         settle(state);
     const axes = batch.stated[row] || batch.known[row];
     let at = beginBlock(state);
-    state.trace(state.base + at, 7 /* machine-move */);
+    state.trace(state.base + at, 6 /* machine-move */);
     at = write(state, at, "G53 ");
-    state.trace(state.base + at, 5 /* motion.line */);
+    state.trace(state.base + at, 4 /* motion.line */);
     at = write(state, at, "G01 ");
-    if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 1)
         at = writeLength(state, at, X, batch.x[row]);
-    }
-    if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 2)
         at = writeLength(state, at, Y, batch.y[row]);
-    }
-    if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 4)
         at = writeLength(state, at, Z, batch.z[row]);
-    }
-    if (axes & 8) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 8)
         at = writeAngle(state, at, A, batch.abc[0][row]);
-    }
-    if (axes & 16) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 16)
         at = writeAngle(state, at, B, batch.abc[1][row]);
-    }
-    if (axes & 32) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 32)
         at = writeAngle(state, at, C, batch.abc[2][row]);
-    }
     if (batch.feed[row] !== state.feed || state.afterRapid) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
+    state.motion = "G01 ";
     state.known = state.known & ~batch.stated[row];
 }
 
@@ -496,27 +456,35 @@ function writeArcXy(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 8 /* arc.cw */ : 9 /* arc.ccw */);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
+    if (state.motion === code)
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, code);
+    state.motion = code;
     if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 1))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
     }
     if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 2))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
     }
     if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 4))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Z, batch.z[row] - (state.incremental ? state.z : 0));
     }
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(first !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, I, first);
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(second !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, J, second);
     if (batch.feed[row] !== state.feed || state.afterRapid) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
@@ -540,27 +508,35 @@ function writeArcZx(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 8 /* arc.cw */ : 9 /* arc.ccw */);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
+    if (state.motion === code)
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, code);
+    state.motion = code;
     if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 1))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
     }
     if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 2))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
     }
     if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 4))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Z, batch.z[row] - (state.incremental ? state.z : 0));
     }
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(second !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, I, second);
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(first !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, K, first);
     if (batch.feed[row] !== state.feed || state.afterRapid) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
@@ -584,27 +560,35 @@ function writeArcYz(state, batch, row) {
         throw fault("arc.turns-word");
     const code = batch.turns[row] < 0 ? "G02 " : "G03 ";
     let at = beginBlock(state);
-    state.trace(state.base + at, batch.turns[row] < 0 ? 8 /* arc.cw */ : 9 /* arc.ccw */);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    state.trace(state.base + at, batch.turns[row] < 0 ? 7 /* arc.cw */ : 8 /* arc.ccw */);
+    if (state.motion === code)
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, code);
+    state.motion = code;
     if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 1))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
     }
     if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 2))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
     }
     if (axes & 4) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+        if (batch.stated[row] !== 0 && !(batch.stated[row] & 4))
+            state.trace(state.base + at, 9 /* modal.arc-end */);
         at = writeLength(state, at, Z, batch.z[row] - (state.incremental ? state.z : 0));
     }
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(first !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, J, first);
-    state.trace(state.base + at, 10 /* modal.arc-centre */);
+    if (!(second !== 0))
+        state.trace(state.base + at, 10 /* modal.arc-centre */);
     at = writeArcCentre(state, at, K, second);
     if (batch.feed[row] !== state.feed || state.afterRapid) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
@@ -626,16 +610,14 @@ function writeHole(state, batch, row) {
         at = write(state, at, state.returnCode);
     }
     state.trace(state.base + at, state.key);
-    state.trace(state.base + at, 1 /* modal.motion */);
+    if (!first && state.motion === state.code)
+        state.trace(state.base + at, 1 /* modal.motion */);
     at = write(state, at, state.code);
-    if (axes & 1) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    state.motion = state.code;
+    if (axes & 1)
         at = writeLength(state, at, X, batch.x[row] - (state.incremental ? state.x : 0));
-    }
-    if (axes & 2) {
-        state.trace(state.base + at, 2 /* modal.axes */);
+    if (axes & 2)
         at = writeLength(state, at, Y, batch.y[row] - (state.incremental ? state.y : 0));
-    }
     state.trace(state.base + at, 11 /* cycles.levels */);
     at = writeLength(state, at, Z, state.depth - (state.incremental ? state.retract : 0));
     state.trace(state.base + at, 11 /* cycles.levels */);
@@ -649,7 +631,8 @@ function writeHole(state, batch, row) {
         at = writePeck(state, at, Q, state.peck);
     }
     if (first || batch.feed[row] !== state.feed) {
-        state.trace(state.base + at, 6 /* modal.feed */);
+        if (batch.feed[row] === state.feed)
+            state.trace(state.base + at, 5 /* modal.feed */);
         at = writeFeed(state, at, F, batch.feed[row]);
     }
     endBlock(state, at);
@@ -659,6 +642,7 @@ function writeHole(state, batch, row) {
 
 // Delimiter, program number and header.
 function writeProgramStart(state, step) {
+    state.motion = "";
     state.feed = -1;
     if (!state.fragment) {
         writeDelimiter(state);
@@ -798,6 +782,7 @@ function writeCycleOff(state, step) {
             break;
         default: throw fault("cycle");
     }
+    state.motion = "";
     state.code = "";
 }
 
@@ -937,6 +922,7 @@ function writeChangeTool(state, step) {
         at = write(state, at, "M06 ");
         endBlock(state, at);
     }
+    state.motion = "";
     state.feed = -1;
 }
 
@@ -1087,6 +1073,7 @@ function writePause(state, step) {
         at = write(state, at, "M00 ");
     }
     endBlock(state, at);
+    state.motion = "";
     state.feed = -1;
     state.known = 0;
 }
@@ -1245,9 +1232,9 @@ function settle(state) {
         }
         case "length": {
             let at = beginBlock(state);
-            state.trace(state.base + at, 3 /* length-offset.on */);
+            state.trace(state.base + at, 2 /* length-offset.on */);
             at = write(state, at, "G43 ");
-            state.trace(state.base + at, 4 /* length-offset.word */);
+            state.trace(state.base + at, 3 /* length-offset.word */);
             at = writeWholeWord(state, at, H, state.value, 2);
             endBlock(state, at);
             break;
@@ -1318,6 +1305,7 @@ function createState(options) {
         inch: options.units === "inch",
         incremental: start.distance === "incremental",
         feedMode: start.feedMode,
+        motion: "",
         feed: -1,
         afterRapid: false,
         workOffset: -1,
@@ -1354,6 +1342,7 @@ function take(state) {
 
 // Makes the next block state all its modal words.
 function restate(state) {
+    state.motion = "";
     state.feed = -1;
     state.fresh = true;
 }

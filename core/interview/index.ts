@@ -1,0 +1,12 @@
+export type { Answer, AnsweredKey, Answers, Archetype, Offer } from "./answers.ts";
+export { answeredKeys, clashOf, contradiction, isAsked, offerOf } from "./answers.ts";
+export { whatIsWrong } from "./detail.ts";
+export type { Choice, Detail, Moment, Question } from "./question.ts";
+export { keep } from "./question.ts";
+export { questions } from "./questions.ts";
+export type { AnswersFile } from "./read-answers.ts";
+export { openAnswers, readAnswers } from "./read-answers.ts";
+export { sampleBlocks, sampleOf } from "./sample.ts";
+export { sampleJob } from "./sample-job.ts";
+export type { NewDialect } from "./write-dialect.ts";
+export { writeDialect } from "./write-dialect.ts";
