@@ -72,6 +72,28 @@ module.exports = {
       to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
     },
     {
+      name: "infer-is-called-by-the-command",
+      comment:
+        "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/infer/", "^core/9-cli/", "^core/index\\.ts$"] },
+      to: { path: "^core/infer/" },
+    },
+    {
+      name: "infer-through-the-index",
+      comment: "It reaches stages 0 to 7 through their index.ts alone, and is reached through its own.",
+      severity: "error",
+      from: { path: "^core/infer/" },
+      to: { path: ["^core/[0-7]-[^/]+/(?!index\\.ts$)", "^core/[89]-", "^core/[^/]+\\.ts$"] },
+    },
+    {
+      name: "reach-infer-through-its-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/infer/" },
+      to: { path: "^core/infer/(?!index\\.ts$)" },
+    },
+    {
       name: "no-cycles",
       comment: "Two files that need each other are one file, or miss a third.",
       severity: "error",

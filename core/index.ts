@@ -1,6 +1,6 @@
 /**
  * The library: the command's work without its files. `post` and `prove` work on byte sources of any size, `postText` and
- * `proveText` on texts. Nothing here reads a file or prints.
+ * `proveText` on texts, `inferDialect` on whole programs. Nothing here reads a file or prints.
  */
 export type { ByteSource, Finding, Place, Report, Severity, SourceName } from "#base";
 export { memorySource } from "#base";
@@ -11,6 +11,8 @@ export { readSetup, resolveDialect, unpackDialect } from "#dialect";
 export type { Emitter } from "#emit";
 export type { ClOptions, OpenJob, Reading } from "#job";
 export { openJob, parseClOptions, writeJob } from "#job";
+export type { InferInput, Inference, SampleText } from "#infer";
+export { inferDialect } from "#infer";
 export type { Proof } from "#prove";
 export type { Located, Reportable, Sources, SourceText } from "#report";
 export { cautions, jsonReport, locate } from "#report";

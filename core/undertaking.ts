@@ -1,5 +1,5 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
-import type { Format } from "#dialect";
+import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
 import { chooseOperations, openJob } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
@@ -34,6 +34,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const { job } = opened;
   const operations = chooseOperations(job, input.options, jobReport);
   if (findings.failedBy("job")) return undefined;
+  tellUnanswered(means.dialect, findings.reportOf("sequence"));
   const units = programUnits(job, capabilities, findings.reportOf("lower"));
   const machine = onProgramGrid(declared, capabilities, units);
   const indexes = operations.map((operation) => job.operations.indexOf(operation));
@@ -69,6 +70,19 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
 /** A stop with a block delete mark is skipped, not made, while the switch is on. */
 function stopSentence({ optionalStopMark: mark }: Format): string[] {
   return mark === "" ? [] : [`Block delete ${mark} is off, for optional stops to stop.`];
+}
+
+/** Says of each key that nobody has answered for that the program rests on a guess. */
+function tellUnanswered({ unanswered, files }: Dialect, report: Report): void {
+  for (const key of unanswered)
+    report({
+      rule: "dialect/unanswered",
+      severity: "note",
+      message: `Nobody who knows the machine has said yet that \`${key}\` is true of it; this program takes it as the dialect has it.`,
+      key,
+      place: { source: "command", offset: 0, ...(files[0] === undefined ? {} : { file: files[0] }) },
+      fix: `See that it is, state it in the dialect file, and take it out of \`unanswered\`.`,
+    });
 }
 
 /** What is known of a job when there is none: a program from elsewhere. */

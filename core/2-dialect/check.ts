@@ -7,6 +7,7 @@ import { placeOf } from "./resolving.ts";
 import { meaningText } from "./meaning-text.ts";
 import type { ListNode, ScalarNode, TreeNode } from "./tree.ts";
 import { isNone, nodeAt, walkTree } from "./tree.ts";
+import { unansweredNotes } from "./unanswered.ts";
 import { word, yes } from "./values.ts";
 
 /** What a dialect leaves unsaid or cannot say, and lines of the leaf that change nothing; all of them notes. */
@@ -16,7 +17,7 @@ export function reportNotes(chain: Chain, report: Report): void {
     const note = unsaid(chain, consequence);
     if (note !== undefined) report(note);
   }
-  for (const note of sameAsInherited(chain)) report(note);
+  for (const note of [...unansweredNotes(chain), ...sameAsInherited(chain)]) report(note);
 }
 
 function unsaid(

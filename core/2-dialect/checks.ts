@@ -6,6 +6,7 @@ import { checkGrids } from "./check-grids.ts";
 import { checkMachine } from "./check-machine.ts";
 import { checkCycleWords, checkTools } from "./check-tools.ts";
 import { checkWaits } from "./check-waits.ts";
+import { checkUnanswered } from "./unanswered.ts";
 import type { Dialect } from "./dialect.ts";
 import { checkRequirements } from "./requirements.ts";
 import type { Resolving } from "./resolving.ts";
@@ -22,4 +23,5 @@ export function checkSense(resolving: Resolving, dialect: Dialect): void {
   checkGrids(resolving);
   checkWaits(resolving, dialect);
   checkMachine(resolving, dialect.machine);
+  checkUnanswered(resolving);
 }

@@ -66,6 +66,14 @@ export type Given = [string, ...string[]];
  */
 export type Expected = string[];
 /**
+ * Keys of which nobody who knows the machine has said yet that they are true of it, as `dialect infer` lists them: each is told on every post, until it is taken out of the list. A confirmation that is listed is a wait or a dwell. A file that extends this one inherits the list, or states its own.
+ *
+ * If wrong: a guess passes for a fact of the machine: the tool cuts before the spindle is at its speed.
+ *
+ * @maxItems 100
+ */
+export type Unanswered = string[];
+/**
  * Ending of the program file, without the dot.
  *
  * If wrong: the controller does not list the file, or opens it as something else.
@@ -2783,6 +2791,7 @@ export interface DialectSchema {
   extends?: Extends;
   sources?: Sources;
   cases?: Cases;
+  unanswered?: Unanswered;
   file?: File;
   comments?: Comments;
   blocks?: Blocks;

@@ -28,6 +28,8 @@ export interface Dialect {
    * the offset number. A set-up file overrides them.
    */
   readonly workZero: readonly (readonly [number, number, number] | undefined)[];
+  /** Keys of which nobody has said yet that they are true of the machine. Key "unanswered". */
+  readonly unanswered: readonly string[];
   /** Where each value stands, by key path; `file` is an index into `files`, `line` counts from 1. */
   readonly origins: Readonly<Record<string, { readonly file: number; readonly line: number }>>;
 }

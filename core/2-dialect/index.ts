@@ -6,12 +6,14 @@ import type { KeyBook } from "./key-facts.ts";
 import type { DialectFile, DialectLoader } from "./loader.ts";
 import type { Setup } from "./setup.ts";
 import type { TreeNode } from "./tree.ts";
+import type { WrittenKey } from "./write-file.ts";
 
 export type * from "./dialect.ts";
 export type { KeyDifference, StatedValue } from "./difference.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
+export type { WrittenKey } from "./write-file.ts";
 export type { Setup } from "./setup.ts";
 export type { PlainValue, TreeNode } from "./tree.ts";
 export { editorLine } from "./editor-line.ts";
@@ -105,6 +107,31 @@ export async function studyDialect(
     keys: keyBookOf(chain),
     cases: list && { list, file: leaf.file },
   };
+}
+
+/**
+ * All values of a dialect with what it inherits, as plain data; objects have no prototype.
+ *
+ * @returns undefined when a file cannot be read; a dialect that does not hold together is given all the same
+ */
+export async function dialectValues(
+  dialect: string,
+  loader: DialectLoader,
+  report: Report,
+): Promise<unknown> {
+  const { loadChain, plainData } = await import("./resolve.ts");
+  const chain = loadChain(dialect, loader, report);
+  return chain === undefined ? undefined : plainData(chain.merged);
+}
+
+/** A dialect file as text, from its keys; see `writeDialectFile` in write-file.ts. */
+export async function dialectFileText(
+  keys: readonly WrittenKey[],
+  head: readonly string[],
+  schema?: string,
+): Promise<string> {
+  const { writeDialectFile } = await import("./write-file.ts");
+  return writeDialectFile(keys, head, schema);
 }
 
 /** Reads a set-up file (YAML or JSON, schemas/setup.schema.json); undefined after a finding. */

@@ -17,10 +17,11 @@ import { resolveEffects, resolveMachine, resolveWorkZero } from "./resolve-machi
 import type { Resolving } from "./resolving.ts";
 import { startResolving } from "./resolving.ts";
 import { showChain } from "./show.ts";
-import { nodeAt, walkTree } from "./tree.ts";
+import { nodeAt, plainData, walkTree } from "./tree.ts";
+import { unansweredKeys } from "./unanswered.ts";
 import { codeText, parseCode, word } from "./values.ts";
 
-export { differencesOf, inheritedOf, keyBookOf, loadChain, reportNotes, showChain };
+export { differencesOf, inheritedOf, keyBookOf, loadChain, plainData, reportNotes, showChain };
 
 /** Reads a dialect and its chain; undefined after an error. */
 export async function resolveFiles(
@@ -54,6 +55,7 @@ async function resolveTree(resolving: Resolving): Promise<Dialect> {
     capabilities: resolveCapabilities(tree),
     machine: resolveMachine(resolving, { confirm, opaqueEffects: opaqueEffects(resolving) }),
     workZero: resolveWorkZero(tree),
+    unanswered: unansweredKeys(tree),
     origins: originsOf(resolving),
   };
 }

@@ -43,6 +43,8 @@ export function* read(
   }
   const open = endsOpen(lines);
   const rest = reader.refused ? undefined : lastLine(lines);
+  // The line feed behind an open last line is our own: nothing is to be said of it.
+  if (open) reader.told.add("\n");
   if (rest) yield* readRegion(reader, rest);
   if (open && format.lastLineEnd && !reader.fragment && !reader.refused)
     reader.report(formFindings.lineEnds(lines.next, "The last line has no line end.", "file.last-line-end"));

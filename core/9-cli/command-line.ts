@@ -41,7 +41,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(compareCommand(end))
     .command(whyCommand(end))
     .command(jobCommand(end))
-    .command(dialectCommand(end))
+    .command(dialectCommand(end, words))
     .epilogue(
       examples(
         ["post plate.json -d router.dialect.yaml", "makes the program and proves it"],
@@ -67,10 +67,10 @@ function rethrow(said: string, error?: Error): never {
   throw error;
 }
 
-/** An option that is given twice would silently mean its last value. */
+/** An option that is given twice would silently mean its last value; `programs` is the one list of words. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
   const [command] = values["_"] as readonly unknown[];
-  const lists = ["_", "--", "cl", ...(command === "compare" ? ["dialect", "d"] : [])];
+  const lists = ["_", "--", "cl", "programs", ...(command === "compare" ? ["dialect", "d"] : [])];
   const repeated = Object.keys(values).find((name) => !lists.includes(name) && Array.isArray(values[name]));
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;

@@ -1,5 +1,6 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, symlinkSync } from "node:fs";
+import { isBuiltin } from "node:module";
 import { join, resolve } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import type { JsonReport } from "./command.ts";
@@ -50,14 +51,10 @@ test("the packages that the bundles leave out are dependencies", () => {
     const asked = /(?:^import [^"'\n]*from |^const [^"'\n]* = require\()"([^."][^"]*)"\)?;$/gm;
     return [...text.matchAll(asked)].map(([, module]) => module);
   });
-  const outside = new Set(named.filter((name) => !name.startsWith("node:") && !isBuiltIn(name)));
+  const outside = new Set(named.filter((name) => !isBuiltin(name)));
   expect([...outside].sort()).toEqual(besides);
   for (const name of besides) expect(dependencies).toHaveProperty(name);
 });
-
-function isBuiltIn(name: string): boolean {
-  return ["assert", "fs", "path", "url", "util"].includes(name);
-}
 
 test("the command posts with a shipped dialect and with a file of one's own", () => {
   for (const dialect of ["explicit-words", "mine.dialect.yaml"]) {

@@ -12,7 +12,7 @@ const mistakes: readonly (readonly [words: string, says: string])[] = [
   ["dialect build", "The name of the file is missing."],
   ["dialect build rs274ngc -o x.txt", "--output is the name of a module, such as router.js or router.mjs"],
   ["dialect build rs274ngc --tracd", "There is no option --tracd. Did you mean `--traced`?"],
-  ["dialect", "Say what to do with dialects: list, show, new, check, test or build."],
+  ["dialect", "Say what to do with dialects: list, show, new, infer, check, test or build."],
   ["post plate.json --dialct x", "There is no option --dialct. Did you mean `--dialect`?"],
   ["post plate.json -d x --otuput=y", "There is no option --otuput. Did you mean `--output`?"],
   ["post plate.json -d x -z", "There is no option -z."],

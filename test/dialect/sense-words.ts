@@ -2,6 +2,28 @@ import type { SenseCase } from "./sense-case.ts";
 
 /** What codes, blocks, numbers and words of a dialect may not say together. */
 export const wordCases: Readonly<Record<string, SenseCase>> = {
+  // What nobody has answered for.
+  "keys that nobody has answered for": {
+    text: "unanswered: [confirm.at-speed, machine.travel, codes.M21]",
+    finds: [],
+  },
+  "an unanswered key that is none": {
+    text: "unanswered: [confirm.at-speed, confirm.at-sped]",
+    finds: ["dialect/unanswered unanswered.2"],
+  },
+  "an unanswered confirmation that trusts the controller": {
+    text: 'unanswered: [confirm.at-speed]\nconfirm: { at-speed: { intrinsic: "somebody said so once" } }',
+    finds: ["dialect/unanswered unanswered.1"],
+  },
+  "an unanswered confirmation that trusts the operator": {
+    text: "unanswered: [confirm.stopped]\nconfirm: { stopped: operator }",
+    finds: ["dialect/unanswered unanswered.1"],
+  },
+  "an inherited trust that nobody has answered for": {
+    text: "unanswered: [confirm.stopped]",
+    extends: "staged-tools",
+    finds: ["dialect/unanswered unanswered.1"],
+  },
   // Codes.
   "two keys with one code": {
     text: "feed: { inverse-time: G21 }",

@@ -29,6 +29,7 @@ const exceptions: Readonly<Record<string, string>> = {
   "machine.tapping.longhand":
     "a tap without its cycle breaks sooner or later: only the owner of a machine may say yes",
   confirm: "a state is confirmed by the signal of its name; the mapping could name another one",
+  cases: "what a dialect is tested with is no fact of a controller",
   codes: "further codes belong to programs from elsewhere, on one machine",
 };
 

@@ -5,7 +5,8 @@ export const dialectRules = {
   "dialect/file": "The dialect is a shipped one, or a file that exists.",
   "dialect/folder": "The dialect file is a file and not a folder.",
   "dialect/unreadable": "The dialect file may be read.",
-  "dialect/exists": "A dialect file is not replaced unless the user says so.",
+  "dialect/exists":
+    "A dialect file, which somebody may have written into, is not replaced unless the user says so.",
   "dialect/answers":
     "A file of answers has known questions, each with one of its answers and what that needs.",
   "dialect/sample": "The sample job of the interview can be posted with the file that it writes.",
@@ -23,6 +24,13 @@ export const dialectRules = {
   "dialect/undeclared": "Some file of the chain states what the job needs; nothing is taken for granted.",
   "dialect/no-machine":
     "A machine is declared in full; without it the longest times are taken, and travel and speeds are not checked.",
+  "dialect/unanswered":
+    "A key that is listed as unanswered is told on every post; a confirmation among them is a wait or a dwell.",
+  "dialect/not-a-program": "A dialect is inferred from programs: blocks of letters and numbers.",
+  "dialect/not-inferred": "Some shipped dialect can be made to say what the programs say.",
+  "dialect/contradiction": "The programs that a dialect is inferred from say a thing in one way.",
+  "dialect/unknown-code": "Each code of the programs that a dialect is inferred from has a known meaning.",
+  "dialect/inferred": "What was left out of an inferred file, or of the programs that it is inferred from.",
   "dialect/none": "What the dialect cannot say, and which jobs are refused for it (dialect check).",
   "dialect/same":
     "A line of a dialect file changes something; what is stated already can be left out (dialect check).",

@@ -89,3 +89,10 @@ export interface NewArguments extends ReportArguments {
 export interface TestArguments extends OneDialectArguments {
   readonly update?: boolean | undefined;
 }
+
+/** Arguments of `dialect infer`. */
+export interface InferArguments extends ReportArguments {
+  readonly programs: readonly string[];
+  readonly output?: string | undefined;
+  readonly from?: string | undefined;
+}

@@ -1,21 +1,30 @@
 import type { Argv, CommandModule } from "yargs";
 import type {
   BuildArguments,
+  InferArguments,
   NewArguments,
   OneDialectArguments,
   ReportArguments,
   ShowArguments,
   TestArguments,
 } from "./arguments.ts";
-import { diffOption, examples, moduleOptions, newOptions, reportOptions, testOptions } from "./options.ts";
+import {
+  diffOption,
+  examples,
+  inferOptions,
+  moduleOptions,
+  newOptions,
+  reportOptions,
+  testOptions,
+} from "./options.ts";
 
 type End = (code: number) => void;
 
-/** `tapewright dialect`: list, show, new, check, test, build. */
-export function dialectCommand(end: End): CommandModule {
+/** `tapewright dialect`: list, show, new, infer, check, test, build. */
+export function dialectCommand(end: End, words: readonly string[]): CommandModule {
   return {
     command: "dialect",
-    describe: "list, show, write, check, test or build dialects",
+    describe: "list, show, write, infer, check, test or build dialects",
     builder: (yargs: Argv) =>
       yargs
         .command(listCommand(end))
@@ -24,7 +33,8 @@ export function dialectCommand(end: End): CommandModule {
         .command(checkCommand(end))
         .command(testCommand(end))
         .command(buildCommand(end))
-        .demandCommand(1, "Say what to do with dialects: list, show, new, check, test or build.")
+        .command(inferCommand(end, words))
+        .demandCommand(1, "Say what to do with dialects: list, show, new, infer, check, test or build.")
         .epilogue(
           examples(
             ["dialect list", "the shipped dialects"],
@@ -33,6 +43,7 @@ export function dialectCommand(end: End): CommandModule {
             ["dialect check router.dialect.yaml", "whether a file of your own is sound"],
             ["dialect test router.dialect.yaml", "whether it writes the blocks that you expect"],
             ["dialect build router.dialect.yaml", "its emitter, for a program of your own"],
+            ["dialect infer plate.nc", "a dialect file from a program that runs"],
           ),
         ),
     handler: () => undefined,
@@ -157,6 +168,42 @@ function buildCommand(end: End): CommandModule<object, BuildArguments> {
       end(await runBuild(args));
     },
   };
+}
+
+const inferFooter = `What the programs do not show is listed as questions, with the answer that holds
+until you give another. Whether the spindle is up to speed or stands is never
+taken from a program: it is told on every post until it is answered.
+
+${examples(
+  ["dialect infer plate.nc", "prints the file, and says what it rests on"],
+  ["dialect infer a.nc b.nc -o my-router.dialect.yaml", "learns from both, and writes the file"],
+)}`;
+
+function inferCommand(end: End, words: readonly string[]): CommandModule<object, InferArguments> {
+  return {
+    command: "infer <programs..>",
+    describe: "a dialect file from programs that run",
+    builder: (yargs: Argv) =>
+      yargs
+        .positional("programs", {
+          type: "string",
+          array: true,
+          demandOption: true,
+          describe: "programs known to run on the machine; - is standard input",
+        })
+        .options({ ...inferOptions, ...reportOptions })
+        .epilogue(inferFooter),
+    handler: async (args) => {
+      const { runInfer } = await import("../run-infer.ts");
+      end(await runInfer({ ...args, programs: [...args.programs, ...standardInput(words)] }));
+    },
+  };
+}
+
+/** Among several files yargs takes "-" for an option without a name: it is found in the words themselves. */
+function standardInput(words: readonly string[]): string[] {
+  const isFree = words.some((word, index) => word === "-" && !["-o", "--output"].includes(words[index - 1] ?? "")); // prettier-ignore
+  return isFree ? ["-"] : [];
 }
 
 function nameArgument<Options>(yargs: Argv<Options>) {

@@ -85,6 +85,17 @@ export const testOptions = {
   update: { type: "boolean", describe: "rewrite the expected blocks with those that are written now" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that infers a dialect file. */
+export const inferOptions = {
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "NAME.dialect.yaml, or - for standard output, where it goes without this",
+  },
+  from: { type: "string", requiresArg: true, describe: "the shipped dialect to extend; else the nearest" },
+} as const satisfies Record<string, Options>;
+
 /** The file that a command is about. */
 export function fileArgument<Name extends string>(yargs: Argv, name: Name, describe: string) {
   return (
@@ -154,6 +165,7 @@ export const optionNames: readonly string[] = [
   moduleOptions,
   newOptions,
   testOptions,
+  inferOptions,
   diffOption,
   againstOption,
   questionOptions,
@@ -172,7 +184,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 
 /** Every command, and every command of `dialect`. */
 export const commands: readonly string[] = ["post", "prove", "compare", "why", "job", "dialect"];
-export const dialectCommands: readonly string[] = ["list", "show", "new", "check", "test", "build"];
+export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */
 const exitCodes =

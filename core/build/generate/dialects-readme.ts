@@ -5,6 +5,7 @@ import { formsOf, valuesInWords } from "../../2-dialect/schema.ts";
 import type { Product } from "./product.ts";
 import {
   casesText,
+  fromPrograms,
   introduction,
   keysIntroduction,
   questionsIntroduction,
@@ -49,7 +50,7 @@ function shippedIn(root: string): ShippedDialect[] {
 
 /** Chapters of the page with the top-level keys that they take. A key in none of them fails the build. */
 const chapters = [
-  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources", "cases"] },
+  { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources", "cases", "unanswered"] },
   { title: "Framing: the file and its marks", keys: ["file"] },
   { title: "Block syntax and comments", keys: ["blocks", "comments"] },
   { title: "Numbers", keys: ["numbers"] },
@@ -81,6 +82,7 @@ export function dialectsReadme(schema: SchemaPart, shipped: readonly ShippedDial
     introduction,
     shippedText(shipped),
     recipesText(),
+    `## From a program that runs\n\n${fromPrograms}\n`,
     `## What \`dialect new\` asks\n\n${questionsIntroduction}\n\n${questionsTable()}\n`,
     casesText,
     `## All keys\n\n${keysIntroduction}\n\n${contents}\n`,

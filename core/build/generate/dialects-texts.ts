@@ -50,6 +50,25 @@ there at least at \`units\`, \`distance\`, \`file\`, \`arc\`, \`cycles\`, \`mach
 machine facts that you inherit until you state your own: how Z is retracted, who changes tools and what a change leaves behind,
 where lengths come from, and the longest dwells that are common, 20 s for the start of the spindle and 60 s for its stop.`;
 
+export const fromPrograms = `Where the manual is lost, take programs that are known to run on the machine:
+
+\`\`\`
+tapewright dialect infer PROGRAM... --output my-router.dialect.yaml
+\`\`\`
+
+It works out how they are written, chooses the shipped file of which the fewest keys have to be stated anew (\`--from D\` chooses another), and writes what
+differs, each line with its evidence ("G01 on 412 of 412 line blocks, e.g. line 57"). Then it reads each program with that file, writes it
+again, and says how many blocks came out alike. Several programs show more than one: which cycles there are, which parts of the header vary.
+
+- What the programs do not show is asked, with the answer that holds until you give another: that of the file that is extended.
+- What they say in two ways is told with its lines; where no way prevails, nothing is settled.
+- **How the spindle's speed and standstill are confirmed is never taken from a program**: that it ran does not show that a wait was long enough. It is a wait or a
+  dwell, and stands with the other risky questions under \`unanswered\`; each key there is told on every post until you have looked and taken it out.
+- Travel, spindle limits, a rack and the like are in no program: state them under \`machine\`.
+- A code that no shipped file knows is declared under \`codes\` as one that changes nothing, so that the program can be read: say what it does.
+
+A program can only show what it has in it, and a file that was inferred is a guess with reasons: prove the first program out as carefully as with a file from a manual.`;
+
 export const recipesIntroduction = `What a manual says in its words, and the line for it. Keys are explained below.`;
 
 export const questionsIntroduction = `\`tapewright dialect new NAME.dialect.yaml\` asks these questions at the terminal, shows five blocks of a small job after each answer, and
