@@ -5,6 +5,7 @@ import type { JobInput, Outcome, ProgramOptions } from "#compile";
 import { post, prove } from "#compile";
 import type { Dialect, DialectLoader, Setup } from "#dialect";
 import { resolveDialect } from "#dialect";
+import type { Reading } from "#job";
 import type { Emitter } from "#emit";
 import { createSha256 } from "./sha256.ts";
 
@@ -16,8 +17,9 @@ export interface ReadyDialect {
 
 /** A job as text, with what changes its program. */
 export interface TextJob {
-  /** The job, JSON. */
+  /** The job: JSON, or in the form that `reading` names. */
   readonly job: string;
+  readonly reading?: Reading;
   readonly setup?: Setup;
   readonly options?: ProgramOptions;
 }
@@ -61,8 +63,9 @@ export function proveText(program: string, ready: ReadyDialect, against?: TextJo
   return prove(against === undefined ? input : { ...input, against: asInput(against) });
 }
 
-function asInput({ job, setup, options = {} }: TextJob): JobInput {
-  return { source: sourceOf(job), options, ...(setup === undefined ? {} : { setup }) };
+function asInput({ job, reading, setup, options = {} }: TextJob): JobInput {
+  const more = { ...(reading === undefined ? {} : { reading }), ...(setup === undefined ? {} : { setup }) };
+  return { source: sourceOf(job), options, ...more };
 }
 
 function sourceOf(text: string) {

@@ -9,6 +9,8 @@ export { post, prove } from "#compile";
 export type { Dialect, DialectFile, DialectLoader, Setup } from "#dialect";
 export { readSetup, resolveDialect, unpackDialect } from "#dialect";
 export type { Emitter } from "#emit";
+export type { ClOptions, OpenJob, Reading } from "#job";
+export { openJob, parseClOptions, writeJob } from "#job";
 export type { InferInput, Inference, SampleText } from "#infer";
 export { inferDialect } from "#infer";
 export type { Proof } from "#prove";

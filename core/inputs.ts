@@ -1,6 +1,7 @@
 import type { ByteSource, Finding, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Emitter } from "#emit";
+import type { Reading } from "#job";
 import type { Proof } from "#prove";
 import type { Summary, Verdict } from "#report";
 import type { Setup } from "#sequence";
@@ -25,6 +26,8 @@ export interface ProgramOptions {
 /** A job and what belongs to it. */
 export interface JobInput {
   readonly source: ByteSource;
+  /** In which form the job stands there; as JSON where it is absent. */
+  readonly reading?: Reading;
   readonly setup?: Setup;
   readonly options: ProgramOptions;
 }

@@ -1,5 +1,5 @@
 /** The comment lines at the head of a program and behind its last block. */
-import { atomsPerUnit } from "#base";
+import { atomsPerUnit, isDiameterKnown } from "#base";
 import type { Format, PageLine, PageList } from "#dialect";
 import type { Means } from "./inputs.ts";
 import type { Undertaking } from "./undertaking.ts";
@@ -104,7 +104,9 @@ const lists = {
       .map(({ number, kind, description, diameter, lengthOffset }) => ({
         number: String(number),
         description: description === "" ? kind : description,
-        diameter: String(Math.round((diameter / atomsPerUnit[units]) * 10_000) / 10_000),
+        diameter: isDiameterKnown(diameter)
+          ? String(Math.round((diameter / atomsPerUnit[units]) * 10_000) / 10_000)
+          : "?",
         lengthOffset: String(lengthOffset),
       }));
   },

@@ -1,7 +1,7 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
-import { chooseOperations, readJob, readMoves } from "#job";
+import { chooseOperations, openJob } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, toolsUsed } from "#report";
@@ -29,8 +29,9 @@ const emptySetup: Setup = { workOffsets: [], lengths: {}, rack: undefined, spind
 export function undertake(input: JobInput, means: Means, findings: Gathering): Undertaking | undefined {
   const { capabilities, machine: declared, workZero } = means.dialect;
   const jobReport = findings.reportOf("job");
-  const job = readJob(input.source, jobReport);
-  if (!job) return undefined;
+  const opened = openJob(input.source, input.reading ?? { form: "json" }, jobReport);
+  if (!opened) return undefined;
+  const { job } = opened;
   const operations = chooseOperations(job, input.options, jobReport);
   if (findings.failedBy("job")) return undefined;
   tellUnanswered(means.dialect, findings.reportOf("sequence"));
@@ -41,8 +42,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
   const counts = { moves: 0, dropped: 0 };
   const batches = (): Iterable<Batch> => {
-    const moves = (operation: Operation) =>
-      followed(readMoves(input.source, job, operation, jobReport), means, input.source);
+    const moves = (operation: Operation) => followed(opened.moves(operation, jobReport), means, input.source);
     const lowered = lower({
       ...common,
       operations,
@@ -146,15 +146,19 @@ export function lineWords(source: ByteSource): (place: Place) => string {
   };
 }
 
-/** Hash of all that decides a program: the job's bytes, the dialect, the set-up and the options. */
+/** Hash of all that decides a program: the job's bytes and how they are read, the dialect, the set-up and the options. */
 export function hashFacts(input: JobInput, means: Means): string {
   const digest: Digest = means.createDigest();
   const { format, capabilities, machine, workZero } = means.dialect;
-  const decided = { format, capabilities, machine, workZero, setup: input.setup, options: input.options };
+  const { reading, setup, options } = input;
+  const read = reading?.form === "cl" ? { reading: reading.options } : {};
+  const decided = { format, capabilities, machine, workZero, setup, options, ...read };
   // JSON has no infinity: it is told apart from `null` by its name.
   const plain = JSON.stringify(decided, (_key, value: unknown) => (value === Infinity ? "Infinity" : value));
   digest.update(new TextEncoder().encode(plain));
   for (const chunk of chunksOf(input.source)) digest.update(chunk);
+  if (reading?.form === "cl" && reading.head)
+    for (const chunk of chunksOf(reading.head)) digest.update(chunk);
   return digest.hex();
 }
 

@@ -2,7 +2,7 @@
 export type Severity = "error" | "warning" | "note";
 
 /** Which text a place lies in. */
-export type SourceName = "job" | "program" | "dialect" | "setup" | "command";
+export type SourceName = "job" | "head" | "program" | "dialect" | "setup" | "command";
 
 /** A place in an input; line, column and the quoted frame are worked out from the offset when it is shown. */
 export interface Place {

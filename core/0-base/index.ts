@@ -8,3 +8,4 @@ export * from "./expression.ts";
 export * from "./machine-facts.ts";
 export type * from "./capabilities.ts";
 export * from "./nearest.ts";
+export * from "./unknown-diameter.ts";

@@ -1,3 +1,8 @@
+export { openJob } from "./open-job.ts";
+export type { OpenJob, Reading } from "./open-job.ts";
+export { writeJob } from "./write-job.ts";
+export { clChoices, clDefaults, parseClOptions } from "./cl/options.ts";
+export type { ClOptions } from "./cl/options.ts";
 export { readJob } from "./read-job.ts";
 export { readMoves } from "./read-moves.ts";
 export type { HoleKind, Holes, Job, JobStep, Operation, Tool } from "./job.ts";

@@ -1,4 +1,4 @@
-import { atomsPerMillimetre, axisBit } from "#base";
+import { atomsPerMillimetre, axisBit, isDiameterKnown } from "#base";
 import type { Tool } from "#job";
 import { confirmSensedClamp } from "./drawbar.ts";
 import { example, remark } from "./findings.ts";
@@ -46,6 +46,7 @@ function warnOfSilence(run: Run, tool: Tool): void {
 
 /** Kind and diameter, which a description need not say: drill 5 mm. */
 function plainWords({ kind, diameter }: Tool): string {
+  if (!isDiameterKnown(diameter)) return kind;
   return `${kind} ${String(Number((diameter / atomsPerMillimetre).toFixed(3)))} mm`;
 }
 

@@ -1,3 +1,4 @@
+import { clRules } from "./rules/cl-rules.ts";
 import { dialectRules } from "./rules/dialect-rules.ts";
 import { guardRules } from "./rules/guard-rules.ts";
 import { jobRules } from "./rules/job-rules.ts";
@@ -15,6 +16,7 @@ export interface RuleChapter {
 /** Every rule there is, in the order in which a job meets them. */
 export const ruleChapters: readonly RuleChapter[] = [
   { title: "Job, set-up and command line", rules: jobRules },
+  { title: "Cutter location source", rules: clRules },
   { title: "Dialect", rules: dialectRules },
   { title: "What a dialect cannot say", rules: lowerRules },
   { title: "Guard", rules: guardRules },

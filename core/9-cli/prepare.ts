@@ -5,6 +5,7 @@ import type { DialectArguments, ProgramArguments } from "./commands/arguments.ts
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
 import { byteSource, openInput, readWhole } from "./files/input.ts";
+import { prepareReading } from "./reading.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
 import { createDialectSources } from "./work/sources.ts";
@@ -32,18 +33,20 @@ export function refusedDialect({ findings, paths }: RefusedDialect): Reportable 
  */
 export async function prepareJob(
   file: string,
-  { setup: setupFile }: ProgramArguments,
+  args: ProgramArguments,
   options: ProgramOptions,
 ): Promise<PlannedJob | Reportable> {
+  const reading = await prepareReading(file, args);
   const input = await openInput("job", file);
-  if (setupFile === undefined) return { input, setup: undefined, options };
+  const { setup: setupFile } = args;
+  if (setupFile === undefined) return { input, reading, setup: undefined, options };
   const setup = await openInput("set-up", setupFile);
   const { readSetup } = await import("#dialect");
   const findings: Finding[] = [];
   const content = await readSetup({ file: setup.file, bytes: readWhole(setup) }, (finding) =>
     findings.push(finding),
   );
-  if (content !== undefined) return { input, setup: { input: setup, content }, options };
+  if (content !== undefined) return { input, reading, setup: { input: setup, content }, options };
   return refusedResult(findings, () => ({ file: setup.file, bytes: byteSource(setup) }));
 }
 

@@ -30,7 +30,7 @@ import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, inputSources } from "./work/sources.ts";
+import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
 
 /** Widest layout: two programs side by side. */
 const widest = 160;
@@ -51,7 +51,7 @@ export async function runCompare(args: CompareArguments): Promise<number> {
       dialects: dialects.map(({ traced }) => traced),
       differences: await differencesOf(dialects.map(({ name }) => name)),
     });
-    refuseChanged(job.input);
+    jobFiles(job).forEach(refuseChanged);
     const told = tell(outcome, dialects, job);
     if (target !== undefined) await writePage(target, told.answer);
     return showAnswer(told, dialects, args, target?.shown);
@@ -117,9 +117,9 @@ async function differencesOf(
   return (first, second) => found.get(`${first} ${second}`) ?? [];
 }
 
-function pageTarget(output: string, { input, setup }: PlannedJob, dialects: readonly OpenDialect[]): Target {
+function pageTarget(output: string, job: PlannedJob, dialects: readonly OpenDialect[]): Target {
   const paths = dialects.flatMap(({ chain }) => chain.map(({ path }) => path));
-  const inputs = [input, ...(setup === undefined ? [] : [setup.input]), ...protectedDialect(paths)];
+  const inputs = [...jobFiles(job), ...protectedDialect(paths)];
   return resolveTarget(output, inputs, "page");
 }
 
@@ -145,7 +145,7 @@ function tell({ tried, pairs }: CompareOutcome, dialects: readonly OpenDialect[]
   const located = tried.map(({ outcome }, index) => {
     const { chain, findings, traced } = dialects[index];
     const sources = inputSources(
-      { job: job.input, setup: job.setup?.input },
+      { job: job.input, head: headOf(job.reading), setup: job.setup?.input },
       createDialectSources(pathsOf(chain)),
     );
     return locate([...findings, ...outcome.findings], sources, traced.dialect);

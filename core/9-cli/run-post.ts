@@ -16,6 +16,7 @@ import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import type { Posted } from "./watch/posted.ts";
+import { jobFiles } from "./work/sources.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
@@ -36,8 +37,9 @@ export async function runPost(args: PostArguments): Promise<number> {
 async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
-  const { input, setup } = args;
-  const madeFrom = [input, ...(setup === undefined ? [] : [setup]), ...Object.values(loaded.paths)];
+  const { input, head, setup } = args;
+  const files = [input, head, setup].filter((file) => file !== undefined);
+  const madeFrom = [...files, ...Object.values(loaded.paths)];
   const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
   return { result, madeFrom };
 }
@@ -90,6 +92,6 @@ function outputName({ input, output }: PostArguments): string | undefined {
 }
 
 /** What the program must not replace: what it is made from. */
-function protectedFiles({ input, setup }: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  return [input, ...(setup ? [setup.input] : []), ...protectedDialect(Object.values(paths))];
+function protectedFiles(job: PlannedJob, { paths }: LoadedDialect): Protected[] {
+  return [...jobFiles(job), ...protectedDialect(Object.values(paths))];
 }

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { clChoices } from "#job";
 import { run, temporaryFolder } from "./command.ts";
 
 const folder = temporaryFolder();
@@ -8,6 +9,7 @@ const pages = [
   ["post"],
   ["prove"],
   ["why"],
+  ["job"],
   ["dialect"],
   ["dialect", "list"],
   ["dialect", "show"],
@@ -29,14 +31,20 @@ test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const
 test("every option of the contract stands on the page of its command", () => {
   const shared = ["--dialect", "--report", "--quiet", "--no-color", "--no-cache"];
   const program = ["--only", "--from", "--spindle-holds", "--setup"];
+  const reading = ["--cl", "--head", "--input-form"];
+  const { stdout: job } = run(["job", "--help"], { cwd: folder });
+  for (const option of [...reading, "--output", "--report", "--quiet"]) expect(job).toContain(option);
+  for (const [key, { values }] of Object.entries(clChoices))
+    expect(job).toContain(`  ${key}=${values.join("|")} `);
   const { stdout: post } = run(["post", "--help"], { cwd: folder });
   const { stdout: build } = run(["dialect", "build", "--help"], { cwd: folder });
   const { stdout: why } = run(["why", "--help"], { cwd: folder });
-  for (const option of [...shared, ...program, "--line", "--step", "--key"]) expect(why).toContain(option);
+  for (const option of [...shared, ...program, ...reading, "--line", "--step", "--key"])
+    expect(why).toContain(option);
   expect(run(["dialect", "show", "--help"], { cwd: folder }).stdout).toContain("--diff");
   const { stdout: prove } = run(["prove", "--help"], { cwd: folder });
-  for (const option of [...shared, ...program, "--output"]) expect(post).toContain(option);
-  for (const option of [...shared, ...program, "--against"]) expect(prove).toContain(option);
+  for (const option of [...shared, ...program, ...reading, "--output"]) expect(post).toContain(option);
+  for (const option of [...shared, ...program, ...reading, "--against"]) expect(prove).toContain(option);
   for (const option of ["--output", "--traced", "--force", "--report", "--quiet", "--no-color"])
     expect(build).toContain(option);
 });

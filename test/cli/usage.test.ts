@@ -5,7 +5,7 @@ import { run, temporaryFolder } from "./command.ts";
 const folder = temporaryFolder();
 
 const mistakes: readonly (readonly [words: string, says: string])[] = [
-  ["", "Say what to do: post, prove, compare, why or dialect."],
+  ["", "Say what to do: post, prove, compare, why, job or dialect."],
   ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
   ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
   ["dialect bild x", "There is no command `bild`. Did you mean `build`?"],
@@ -27,6 +27,13 @@ const mistakes: readonly (readonly [words: string, says: string])[] = [
     "--spindle-holds is the number of a tool, or none, and not three.",
   ],
   ["post plate.json -d x --spindle-holds 0", "--spindle-holds is the number of a tool, or none, and not 0."],
+  ["jb plate.json", "There is no command `jb`. Did you mean `job`?"],
+  ["job plate.json --cl rapid=modal", "--cl is for cutter location source; plate.json is read as JSON."],
+  ["job - --head x.json", "standard input is read as such with --input-form cl."],
+  ["job plate.cls --cl rapd=modal", "--cl has no key `rapd`; did you mean `rapid`?"],
+  ["job plate.cls --cl", "--cl needs a value."],
+  ["job plate.cls --head a --head b", "--head is given twice."],
+  ["job plate --input-form apt", "--input-form can be json, cl, and not apt."],
   ["post plate.json -d x --only op10,,op20", "--only lists the ids of operations with commas between"],
 ];
 

@@ -4,7 +4,7 @@ import { createAttempt, targetNames, trialOf } from "./targets.ts";
 /*
  * A few inputs of each target of `npm run fuzz`, which runs for as long as it is told and watches time and memory, too.
  */
-const counts = { job: 600, dialect: 150, program: 400 };
+const counts = { job: 600, cl: 600, dialect: 150, program: 400 };
 
 it.each(targetNames)(
   "changed and made-up inputs of a %s are taken or refused with findings",

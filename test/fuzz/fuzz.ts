@@ -8,7 +8,7 @@ import type { TargetName } from "./targets.ts";
 import { targetNames, trialOf } from "./targets.ts";
 
 /*
- * `npm run fuzz -- [--seconds N] [--seed S] [--only job|dialect|program] [--input I]`: N seconds for each target, 60 unless set.
+ * `npm run fuzz -- [--seconds N] [--seed S] [--only job|cl|dialect|program] [--input I]`: N seconds for each target, 60 unless set.
  *
  * Each input is tried in a child process, which is asked for one at a time and killed when it takes longer than 20 s; more than
  * 2 s of processor time is a fault. The child has a heap of 512 MB; after a collection its heap may not be more than 64 MB above what it was after the first 200 inputs.
@@ -116,7 +116,9 @@ async function fuzz(): Promise<number> {
   const targets = targetNames.filter((target) => values.only === undefined || values.only === target);
   const [seconds, seed, input] = [values.seconds, values.seed, values.input ?? "0"].map(Number);
   if (targets.length === 0 || ![seconds, seed, input].every(Number.isFinite)) {
-    console.error("usage: npm run fuzz -- [--seconds N] [--seed S] [--only job|dialect|program] [--input I]");
+    console.error(
+      "usage: npm run fuzz -- [--seconds N] [--seed S] [--only job|cl|dialect|program] [--input I]",
+    );
     return 2;
   }
   let faults = 0;

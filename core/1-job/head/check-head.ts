@@ -9,14 +9,24 @@ import type { Tree } from "./tree.ts";
  * Each fault is reported at its own place.
  */
 export function checkHead(job: Job, tree: Tree, report: Report): void {
+  const partOf = (list: "tools" | "operations", index: number): Tree =>
+    tree.members?.get(list)?.tree.elements?.[index] ?? tree;
   checkBoxes(job, tree, report);
-  checkTools(job, tree, report);
+  checkTools(job, (index, ...keys) => placeOf(partOf("tools", index), ...keys), report);
+  checkOperations(job, (index, ...keys) => placeOf(partOf("operations", index), ...keys), report);
+}
+
+/** Byte offset of what an element of a list says of a key; of the element where no key is given, or it says nothing of it. */
+export type PlaceInList = (index: number, ...keys: readonly string[]) => number;
+
+/** Checks each operation with its tool. */
+export function checkOperations(job: Job, place: PlaceInList, report: Report): void {
   const ids = new Set<string>();
   job.operations.forEach((operation, index) => {
-    const part = tree.members?.get("operations")?.tree.elements?.[index] ?? tree;
-    if (ids.has(operation.id)) report(findings.operationTwice(placeOf(part, "id"), operation.id));
+    const at = (...keys: readonly string[]): number => place(index, ...keys);
+    if (ids.has(operation.id)) report(findings.operationTwice(at("id"), operation.id));
     ids.add(operation.id);
-    checkOperation(operation, job.tools, part, report);
+    checkOperation(operation, job.tools, at, report);
   });
 }
 
@@ -42,44 +52,45 @@ function checkBoxes(job: Job, tree: Tree, report: Report): void {
   });
 }
 
-function checkTools(job: Job, tree: Tree, report: Report): void {
+/** Checks that tools fit together. */
+export function checkTools(job: Job, place: PlaceInList, report: Report): void {
   const numbers = new Set<number>();
   const offsets = new Map<number, number>();
   job.tools.forEach((tool, index) => {
-    const part = tree.members?.get("tools")?.tree.elements?.[index] ?? tree;
-    if (numbers.has(tool.number)) report(findings.toolTwice(placeOf(part, "number"), tool.number));
-    else checkOffset(tool, offsets, part, report);
+    const at = (...keys: readonly string[]): number => place(index, ...keys);
+    if (numbers.has(tool.number)) report(findings.toolTwice(at("number"), tool.number));
+    else checkOffset(tool, offsets, at("lengthOffset"), report);
     numbers.add(tool.number);
     if ((tool.minRpm ?? 0) > (tool.maxRpm ?? Infinity))
-      report(findings.speedsInsideOut(placeOf(part, "minRpm"), tool.number));
+      report(findings.speedsInsideOut(at("minRpm"), tool.number));
   });
 }
 
-function checkOffset(tool: Tool, offsets: Map<number, number>, part: Tree, report: Report): void {
+function checkOffset(tool: Tool, offsets: Map<number, number>, offset: number, report: Report): void {
   const other = offsets.get(tool.lengthOffset);
   if (other === undefined) offsets.set(tool.lengthOffset, tool.number);
-  else report(findings.offsetShared(placeOf(part, "lengthOffset"), tool.number, other, tool.lengthOffset));
+  else report(findings.offsetShared(offset, tool.number, other, tool.lengthOffset));
 }
 
-function checkOperation(operation: Operation, tools: readonly Tool[], part: Tree, report: Report): void {
+function checkOperation(
+  operation: Operation,
+  tools: readonly Tool[],
+  at: (...keys: readonly string[]) => number,
+  report: Report,
+): void {
   const tool = tools.find(({ number }) => number === operation.tool);
   if (tool === undefined) {
-    report(findings.toolUndefined(placeOf(part, "tool"), operation.tool, operation.id));
+    report(findings.toolUndefined(at("tool"), operation.tool, operation.id));
     return;
   }
   const { spindle, id, feedMode } = operation;
-  if (turns(tool.kind) && !spindle) report(findings.spindleMissing(part.offset, id, tool.kind));
-  if (!turns(tool.kind) && spindle) report(findings.spindleRefused(placeOf(part, "spindle"), id, tool.kind));
+  if (turns(tool.kind) && !spindle) report(findings.spindleMissing(at(), id, tool.kind));
+  if (!turns(tool.kind) && spindle) report(findings.spindleRefused(at("spindle"), id, tool.kind));
   if (!turns(tool.kind) && feedMode === "per-revolution")
-    report(findings.perRevolutionStandstill(placeOf(part, "feedMode"), id));
+    report(findings.perRevolutionStandstill(at("feedMode"), id));
   const against = spindle?.direction === "cw" ? "left" : "right";
   if (spindle && tool.hand === against)
     report(
-      findings.handAgainstDirection(
-        placeOf(part, "spindle", "direction"),
-        tool.number,
-        tool.hand,
-        spindle.direction,
-      ),
+      findings.handAgainstDirection(at("spindle", "direction"), tool.number, tool.hand, spindle.direction),
     );
 }

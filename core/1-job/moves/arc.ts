@@ -4,6 +4,7 @@ import { readNumber } from "../scan/number.ts";
 import { nextMember, openObject } from "../scan/structure.ts";
 import { noName, scanKey } from "../scan/text.ts";
 import { createWords } from "../scan/words.ts";
+import { radiiDiffer } from "./arc-radius.ts";
 import type { KindOfMove } from "./kind.ts";
 import { checkMoved, effectiveFeed } from "./motion.ts";
 import type { MoveReader } from "./reader.ts";
@@ -95,15 +96,12 @@ function hasWords(reader: MoveReader, { name, first, second }: ArcPlane): boolea
   return reader.errors === errors;
 }
 
-/** Radii may differ by the larger of 0.005 mm and 0.1 %. */
-const radiusTolerance = { size: 0.005 * atomsPerMillimetre, share: 0.001 };
-
 function checkRadius(reader: MoveReader, plane: ArcPlane, c1: number, c2: number): void {
   const { place, move } = reader;
   const start = distance(place[plane.first] - c1, place[plane.second] - c2);
   const end = distance(move.values[plane.first] - c1, move.values[plane.second] - c2);
   if (start === 0 || end === 0) reader.report(radiusNothing(move.valueAt));
-  else if (Math.abs(start - end) > Math.max(radiusTolerance.size, radiusTolerance.share * start))
+  else if (radiiDiffer(start, end))
     reader.report(radiusDiffers(move.valueAt, inMillimetres(start), inMillimetres(end)));
 }
 

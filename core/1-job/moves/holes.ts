@@ -30,7 +30,8 @@ type HoleKey = (typeof holeKeys)[number];
 
 const holeWords = createWords(holeKeys);
 
-const bit = Object.fromEntries(holeKeys.map((key, index) => [key, 1 << index])) as Readonly<
+/** Bits of the keys of holes in `Move.words`. */
+export const holeBit = Object.fromEntries(holeKeys.map((key, index) => [key, 1 << index])) as Readonly<
   Record<HoleKey, number>
 >;
 
@@ -48,8 +49,9 @@ const holeKinds = {
   { readonly needs: readonly HoleKey[]; readonly may: readonly HoleKey[] }
 >;
 
-const kindNames = Object.keys(holeKinds) as readonly HoleKind[];
-const kindWords = createWords(kindNames);
+/** Kinds of holes in the order of `Move.choice`. */
+export const holeKindNames = Object.keys(holeKinds) as readonly HoleKind[];
+const kindWords = createWords(holeKindNames);
 const betweenNames = ["retract", "initial"] as const;
 const betweenWords = createWords(betweenNames);
 
@@ -104,12 +106,12 @@ const readers = {
 /** The keys by the table of kinds: none missing, and none outside of its row. */
 function checkKeys(reader: MoveReader): void {
   const { words, wordAt, valueAt, choice } = reader.move;
-  const has = (key: HoleKey): boolean => (words & bit[key]) !== 0;
+  const has = (key: HoleKey): boolean => (words & holeBit[key]) !== 0;
   if (!has("kind")) {
     reader.report(findings.missingKey(valueAt, "kind", "`holes`"));
     return;
   }
-  const kind = kindNames[choice];
+  const kind = holeKindNames[choice];
   const { needs, may }: { needs: readonly HoleKey[]; may: readonly HoleKey[] } = holeKinds[kind];
   const owner = `\`holes\` of kind \`${kind}\``;
   const needed = [...neededByAll, ...needs];
@@ -150,9 +152,9 @@ function checkLevels(reader: MoveReader): void {
 
 function describeHoles(reader: MoveReader): Holes {
   const { words, values, choice, between } = reader.move;
-  const cycle = kindNames[choice];
+  const cycle = holeKindNames[choice];
   const number = (key: "peck" | "dwell" | "lead" | "backOff" | "feedOut"): number =>
-    (words & bit[key]) === 0 ? 0 : values[slot[key]];
+    (words & holeBit[key]) === 0 ? 0 : values[slot[key]];
   return {
     kind: "holes",
     cycle,
@@ -164,7 +166,7 @@ function describeHoles(reader: MoveReader): Holes {
     dwell: number("dwell"),
     lead: number("lead"),
     feedOut: number("feedOut"),
-    between: betweenNames[(words & bit.between) === 0 ? 0 : between],
+    between: betweenNames[(words & holeBit.between) === 0 ? 0 : between],
     feed: cycle === "tap" || !statesFeed(reader) ? 0 : values[slot.feed],
   };
 }

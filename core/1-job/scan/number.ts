@@ -50,6 +50,10 @@ function createScale(perUnit: number, largest: number, unit: string): Scale {
 export const scales = {
   mm: createScale(atomsPerMillimetre, largestLength, "mm"),
   inch: createScale(atomsPerInch, largestLength, "inch"),
+  cm: createScale(10 * atomsPerMillimetre, largestLength, "cm"),
+  metre: createScale(1000 * atomsPerMillimetre, largestLength, "m"),
+  foot: createScale(12 * atomsPerInch, largestLength, "feet"),
+  revolution: createScale(1_000_000, largestQuantity, "revolutions"),
   degree: createScale(1_000_000, largestQuantity, "degrees"),
   second: createScale(microsecondsPerSecond, largestQuantity, "seconds"),
   minute: createScale(60 * microsecondsPerSecond, largestQuantity, "minutes"),

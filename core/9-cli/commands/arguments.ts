@@ -11,8 +11,15 @@ export interface DialectArguments extends ReportArguments {
   readonly noCache?: boolean | undefined;
 }
 
-/** Values of `programOptions`. */
-export interface ProgramArguments extends DialectArguments {
+/** Values of `readingOptions`. */
+export interface ReadingArguments {
+  readonly cl?: readonly string[] | undefined;
+  readonly head?: string | undefined;
+  readonly inputForm?: string | undefined;
+}
+
+/** Values of `programOptions` and `readingOptions`. */
+export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly only?: string | undefined;
   readonly from?: string | undefined;
   readonly spindleHolds?: string | undefined;
@@ -24,6 +31,12 @@ export interface PostArguments extends ProgramArguments {
   readonly input: string;
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
+}
+
+/** Arguments of `job`. */
+export interface JobArguments extends ReportArguments, ReadingArguments {
+  readonly input: string;
+  readonly output?: string | undefined;
 }
 
 /** Arguments of `prove`. */

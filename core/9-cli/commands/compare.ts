@@ -1,6 +1,13 @@
 import type { Argv, CommandModule } from "yargs";
 import type { CompareArguments } from "./arguments.ts";
-import { examples, fileArgument, programOptions, reportOptions, severalDialects } from "./options.ts";
+import {
+  examples,
+  fileArgument,
+  programOptions,
+  readingOptions,
+  reportOptions,
+  severalDialects,
+} from "./options.ts";
 
 const footer = `Posts the job under each dialect, and writes no program. The first dialect that can
 post it is what the others are compared with; each difference is laid to the keys
@@ -17,9 +24,10 @@ export function compareCommand(end: (code: number) => void): CommandModule<objec
     command: "compare <input>",
     describe: "what differs between a job's programs for two dialects or more",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job, .json")
+      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
         .options(severalDialects)
         .options(programOptions)
+        .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
     handler: async (args) => {

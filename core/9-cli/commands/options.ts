@@ -139,6 +139,23 @@ export const programOptions = {
   setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
 } as const satisfies Record<string, Options>;
 
+/** How a job's file is read; `tapewright job --help` lists the keys of --cl. */
+export const readingOptions = {
+  cl: {
+    type: "string",
+    array: true,
+    nargs: 1,
+    requiresArg: true,
+    describe: "cutter location source: KEY=VALUE, ... for what it leaves open",
+  },
+  head: {
+    type: "string",
+    requiresArg: true,
+    describe: "cutter location source: a job without operations, for tools, stock",
+  },
+  "input-form": { choices: ["json", "cl"], describe: "form of the job, if its name does not end so" },
+} as const satisfies Record<string, Options>;
+
 /** Every option there is, for "did you mean". */
 export const optionNames: readonly string[] = [
   reportOptions,
@@ -153,6 +170,7 @@ export const optionNames: readonly string[] = [
   againstOption,
   questionOptions,
   programOptions,
+  readingOptions,
   { help: {}, version: {} },
 ].flatMap(Object.keys);
 
@@ -165,7 +183,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "compare", "why", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "job", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */

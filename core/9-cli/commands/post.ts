@@ -6,6 +6,7 @@ import {
   fileArgument,
   outputOption,
   programOptions,
+  readingOptions,
   reportOptions,
   watchOption,
 } from "./options.ts";
@@ -32,11 +33,12 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
     command: "post <input>",
     describe: "make the program of a job, and prove it",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job, .json")
+      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
         .options(dialectOptions)
         .options(outputOption)
         .options(watchOption)
         .options(programOptions)
+        .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
     handler: async (args) => {

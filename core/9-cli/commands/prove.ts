@@ -6,6 +6,7 @@ import {
   examples,
   fileArgument,
   programOptions,
+  readingOptions,
   reportOptions,
 } from "./options.ts";
 
@@ -26,6 +27,7 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
         .options(dialectOptions)
         .options(againstOption)
         .options(programOptions)
+        .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
     handler: async (args) => {

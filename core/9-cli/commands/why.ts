@@ -5,6 +5,7 @@ import {
   examples,
   fileArgument,
   programOptions,
+  readingOptions,
   questionOptions,
   reportOptions,
 } from "./options.ts";
@@ -24,10 +25,11 @@ export function whyCommand(end: (code: number) => void): CommandModule<object, W
     command: "why <input>",
     describe: "why a line of a job's program is as it is",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job, .json")
+      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
         .options(dialectOptions)
         .options(questionOptions)
         .options(programOptions)
+        .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
     handler: async (args) => {

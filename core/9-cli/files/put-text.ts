@@ -10,7 +10,7 @@ import type { Target } from "./target.ts";
  */
 export async function putText(
   target: Target,
-  text: string,
+  text: string | Iterable<string>,
   check: () => void = () => undefined,
 ): Promise<void> {
   const staged = stageText(target, text);

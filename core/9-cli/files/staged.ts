@@ -23,7 +23,7 @@ export interface Staged {
  * program, which does, is none.
  */
 export interface StagedText extends Staged {
-  readonly text: string;
+  readonly holds: "text";
 }
 
 /** Permissions of a new file, before the user's mask. */
@@ -65,16 +65,20 @@ export function commit(staged: Staged, proof: Proof): void {
   release(staged);
 }
 
-/** Stages a text that is no program; an error of the disk is thrown as a carried finding. */
-export function stageText(target: Target, text: string): StagedText {
+/**
+ * Stages a text that is no program, whole or in pieces; an error of the disk is thrown as a carried finding, and nothing is
+ * left then.
+ */
+export function stageText(target: Target, text: string | Iterable<string>): StagedText {
   const staged = stage(target);
   try {
-    sinkOf(staged).write(new TextEncoder().encode(text));
+    const sink = sinkOf(staged);
+    for (const piece of typeof text === "string" ? [text] : text) sink.write(new TextEncoder().encode(piece));
   } catch (error) {
     discard(staged);
     throw error;
   }
-  return { ...staged, text };
+  return { ...staged, holds: "text" };
 }
 
 /** Puts a text in its place in one step, as `commit` does a program. */

@@ -1,10 +1,17 @@
 import type { Finding } from "#base";
 
 /** What a file is to a command; its findings' rules begin alike. */
-export type FileRole = "job" | "set-up" | "program" | "dialect" | "answers" | "cases";
+export type FileRole = "job" | "head" | "set-up" | "program" | "dialect" | "answers" | "cases";
 
 /** What can be wrong with a file that is read. */
 type InputTrouble = "missing" | "folder" | "unreadable" | "changed";
+
+const jobFile = {
+  missing: "job/not-found",
+  folder: "job/folder",
+  unreadable: "job/unreadable",
+  changed: "job/changed",
+} as const;
 
 const dialectRules = {
   missing: "dialect/file",
@@ -14,18 +21,9 @@ const dialectRules = {
 } as const;
 
 const inputRules = {
-  job: {
-    missing: "job/not-found",
-    folder: "job/folder",
-    unreadable: "job/unreadable",
-    changed: "job/changed",
-  },
-  "set-up": {
-    missing: "job/not-found",
-    folder: "job/folder",
-    unreadable: "job/unreadable",
-    changed: "job/changed",
-  },
+  job: jobFile,
+  head: jobFile,
+  "set-up": jobFile,
   program: {
     missing: "program/not-found",
     folder: "program/folder",
@@ -85,7 +83,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module" | "dialect file" | "page";
+export type Product = "program" | "module" | "dialect file" | "page" | "job";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {

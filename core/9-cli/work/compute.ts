@@ -10,8 +10,9 @@ import { byteSource, refuseChanged } from "../files/input.ts";
 import type { Input } from "../files/input.ts";
 import { sinkOf } from "../files/staged.ts";
 import { isCarried } from "../files/world.ts";
+import { readingOf } from "../reading.ts";
 import type { Plan, PlannedJob, Progress } from "./plan.ts";
-import { createSources } from "./sources.ts";
+import { createSources, headOf } from "./sources.ts";
 
 /** What the work came to. Plain data, so that another thread can hand it over. */
 export interface Computed {
@@ -52,10 +53,11 @@ function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
 }
 
 /** The job as compile.ts takes it; what is not stated is absent. */
-export function jobInput({ input, setup, options }: PlannedJob): JobInput {
+export function jobInput({ input, reading, setup, options }: PlannedJob): JobInput {
   const { only, from, spindleHolds } = options;
   return {
     source: byteSource(input),
+    reading: readingOf(reading),
     ...(setup === undefined ? {} : { setup: setup.content }),
     options: {
       ...(only === undefined ? {} : { only }),
@@ -80,7 +82,9 @@ function describe({ verdict, findings, proof, ...outcome }: Outcome, plan: Plan,
 
 function inputsOf(plan: Plan): Input[] {
   const job = plan.kind === "post" ? plan.job : plan.against;
-  return [...(job === undefined ? [] : [job.input]), ...(plan.kind === "prove" ? [plan.program] : [])];
+  return [job?.input, headOf(job?.reading), plan.kind === "prove" ? plan.program : undefined].filter(
+    (input) => input !== undefined,
+  );
 }
 
 /** SHA-256 of what passes. */

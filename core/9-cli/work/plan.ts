@@ -1,4 +1,5 @@
 import type { Setup } from "#dialect";
+import type { ClOptions } from "#job";
 import type { LoadedDialect } from "../dialects/loaded.ts";
 import type { Input } from "../files/input.ts";
 import type { Staged } from "../files/staged.ts";
@@ -13,9 +14,15 @@ export interface ProgramOptions {
   readonly spindleHolds: number | "none" | undefined;
 }
 
+/** In which form a job stands in its file, and what that form lacks. */
+export type PlannedReading =
+  | { readonly form: "json" }
+  | { readonly form: "cl"; readonly options: ClOptions; readonly head: Input | undefined };
+
 /** A job with what belongs to it. */
 export interface PlannedJob {
   readonly input: Input;
+  readonly reading: PlannedReading;
   readonly setup: { readonly input: Input; readonly content: Setup } | undefined;
   readonly options: ProgramOptions;
 }

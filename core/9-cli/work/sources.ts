@@ -4,17 +4,28 @@ import type { Sources, SourceText } from "#report";
 import type { Input } from "../files/input.ts";
 import { byteSource } from "../files/input.ts";
 import { isSystemError } from "../files/world.ts";
-import type { Plan, PlannedJob } from "./plan.ts";
+import type { Plan, PlannedJob, PlannedReading } from "./plan.ts";
 
 /** Finds the text of a place among the inputs of a plan and the files of its dialect. */
 export function createSources(plan: Plan): Sources {
   const job: PlannedJob | undefined = plan.kind === "post" ? plan.job : plan.against;
   const inputs: Readonly<Record<string, Input | undefined>> = {
     job: job?.input,
+    head: headOf(job?.reading),
     setup: job?.setup?.input,
     program: plan.kind === "prove" ? plan.program : undefined,
   };
   return inputSources(inputs, createDialectSources(plan.dialect.paths));
+}
+
+/** The head file of a job, where it has one. */
+export function headOf(reading: PlannedReading | undefined): Input | undefined {
+  return reading?.form === "cl" ? reading.head : undefined;
+}
+
+/** The files that a job is made from. */
+export function jobFiles({ input, reading, setup }: PlannedJob): Input[] {
+  return [input, headOf(reading), setup?.input].filter((file) => file !== undefined);
 }
 
 /** Finds the text of a place among inputs by their source, and that of another in the files of a dialect. */

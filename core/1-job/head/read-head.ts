@@ -1,0 +1,42 @@
+import type { ByteSource, Report } from "#base";
+import { headKey } from "../cl/findings.ts";
+import type { Job } from "../job.ts";
+import type { JobSchema } from "../job-schema.generated.ts";
+import { readForm } from "../read-form.ts";
+import { checkHead } from "./check-head.ts";
+import { fitsSchema } from "./fits-schema.ts";
+import { toJob } from "./to-job.ts";
+import type { Tree } from "./tree.ts";
+
+/** Stands for the operations, which come from elsewhere; a list that the schema accepts. */
+const anyOperations = [{ id: "-", tool: 1, moves: [{ note: "" }] }];
+
+/**
+ * Reads a head file: a job in JSON without its operations, which an input of another form has.
+ *
+ * @param report gets each finding with its place in the head file
+ * @returns a job without operations; undefined after an error
+ */
+export function readHead(source: ByteSource, report: Report, window: number): Job | undefined {
+  const counted = { errors: 0 };
+  const inHead: Report = (finding) => {
+    if (finding.severity === "error") counted.errors++;
+    report(finding.place ? { ...finding, place: { ...finding.place, source: "head" } } : finding);
+  };
+  const tree = readForm(source, inHead, window);
+  const stray = tree?.members?.get("operations");
+  if (stray !== undefined) inHead(headKey(stray.keyOffset));
+  if (tree === undefined || stray !== undefined) return undefined;
+  const whole = withOperations(tree);
+  if (!fitsSchema(whole, inHead)) return undefined;
+  const job: Job = { ...toJob(whole, whole.value as JobSchema, inHead), operations: [] };
+  checkHead(job, tree, inHead);
+  return counted.errors === 0 ? job : undefined;
+}
+
+function withOperations(tree: Tree): Tree {
+  if (tree.members === undefined) return tree;
+  // Without a prototype, as the tree has it: `__proto__` is a key like any other.
+  const value = Object.assign(Object.create(null) as object, tree.value, { operations: anyOperations });
+  return { ...tree, value };
+}
