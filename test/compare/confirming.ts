@@ -1,6 +1,5 @@
 import type { DifferenceGroup } from "#report";
 import type { Item } from "../../core/compare/index.ts";
-import { groupOf } from "../../core/compare/index.ts";
 import type { ChangedDialect } from "./changed-dialect.ts";
 import { leafOf, valuesIn, wholeOf } from "./changed-dialect.ts";
 import { comparing } from "./comparing.ts";
@@ -18,6 +17,8 @@ export interface Confirmation {
 export interface Confirming {
   readonly names: readonly [string, string];
   readonly job: string;
+  /** Which groups are tried: the first of each so many. */
+  readonly every: number;
 }
 
 /**
@@ -25,7 +26,7 @@ export interface Confirming {
  * built, posts, and is compared again. Gone means: at none of its places is there a difference of its kind any more,
  * whatever the keys that would be named for it.
  */
-export async function confirmGroups({ names, job }: Confirming): Promise<Confirmation[]> {
+export async function confirmGroups({ names, job, every }: Confirming): Promise<Confirmation[]> {
   const items: Item[] = [];
   const outcome = (await comparing({ names, job, seen: (item) => items.push(item) }))!;
   const known = new Map<string, Set<string> | undefined>();
@@ -35,10 +36,9 @@ export async function confirmGroups({ names, job }: Confirming): Promise<Confirm
     if (!known.has(name)) known.set(name, await kinds(names, job, change, side));
     return known.get(name);
   };
-  const keyed = new Map(items.map((item) => [groupName(item), groupOf(item)]));
-  for (const group of outcome.pairs[0].groups) {
-    const own = items.filter((item) => keyed.get(groupName(item)) === groupOf(item) && isOf(item, group));
-    const wanted = own.map(kindAt);
+  const { groups } = outcome.pairs[0];
+  for (const group of groups.filter((_, index) => index % every === 0)) {
+    const wanted = items.filter((item) => isOf(item, group)).map(kindAt);
     const tried: string[] = [];
     let way: string | undefined;
     for (const [change, side] of await changes(names, group)) {
@@ -55,11 +55,6 @@ export async function confirmGroups({ names, job }: Confirming): Promise<Confirm
     confirmations.push({ group, way, tried });
   }
   return confirmations;
-}
-
-/** What a group is made of, but for the order in which it was found. */
-function groupName(item: Item): string {
-  return groupOf(item);
 }
 
 function isOf(item: Item, { id, keys, level }: DifferenceGroup): boolean {
