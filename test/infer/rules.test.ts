@@ -92,6 +92,9 @@ describe("what is never taken from a program", () => {
       expect(found?.dialect.unanswered).toEqual(expect.arrayContaining(["confirm.at-speed", "confirm.stopped"])); // prettier-ignore
       for (const name of ["at-speed", "stopped"] as const)
         expect(["wait", "dwell"]).toContain(found?.dialect.machine.confirm[name]?.by);
+      // The reason that staged-tools gives for its standstill begins with M05, which is in the program.
+      const asked = found?.asked.flatMap(({ keys }) => keys);
+      expect(asked).toEqual(expect.arrayContaining(["confirm.at-speed", "confirm.stopped"]));
     },
   );
 
