@@ -153,10 +153,18 @@ function titleOf(programs: readonly string[]): string {
   return names.join(", ").slice(0, 100);
 }
 
+/** The questions, those that can hurt somebody first: "! How is ...?" */
 function headOf(asked: readonly Asked[], programs: readonly string[]): string[] {
+  const lines = (safety: boolean): string[] =>
+    asked
+      .filter((one) => one.safety === safety)
+      .map((one) => `${safety ? "!" : "-"} ${one.ask} ${answerText(one)}`);
   return [
-    `Inferred from ${titleOf(programs)}; a line's comment is its evidence. What the programs do not show is as in the dialect that is extended:`,
-    ...asked.map((one) => `- ${one.ask} ${answerText(one)}`),
+    `Inferred from ${titleOf(programs)}; a line's comment is its evidence.`,
+    "Answer these before anything runs: state the key below, and take it out of `unanswered`. What stands behind a question holds until then.",
+    ...lines(true),
+    "The programs do not show these either; state below what is otherwise.",
+    ...lines(false),
   ];
 }
 
