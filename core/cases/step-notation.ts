@@ -10,7 +10,10 @@ export type StepReader = (cursor: Cursor, sequence: Sequence, first: Word) => re
 
 const media = ["mist", "flood", "air", "through-tool"] as const satisfies readonly CoolantMedium[];
 
-/** `spindle cw 12000`: speed and start, in the order that the dialect declares; `spindle 9000`, `spindle stop`. */
+/**
+ * `spindle cw 12000`: speed and start as a program has them, the start first only where blocks are apart, since S is executed
+ * before M03 in one block; `spindle 9000`, `spindle stop`.
+ */
 const spindle: StepReader = (cursor, sequence) => {
   const word = cursor.peek();
   if (/^\d/.test(word?.text ?? "")) return [speed(cursor, sequence)];
@@ -20,7 +23,8 @@ const spindle: StepReader = (cursor, sequence) => {
   const start: Step = { kind: "spindle-start", direction: action };
   if (cursor.peek() === undefined) return [start];
   const said = speed(cursor, sequence);
-  return sequence.capabilities.spindleOrder === "start-first" ? [start, said] : [said, start];
+  const { spindleOrder, spindleBlocks } = sequence.capabilities;
+  return spindleOrder === "start-first" && spindleBlocks === "apart" ? [start, said] : [said, start];
 };
 
 function speed(cursor: Cursor, sequence: Sequence): Step {

@@ -37,9 +37,11 @@ function confirmed(first: readonly PlacedRow[], second: readonly PlacedRow[]): s
   return one === other ? `by another ${one}` : `by ${one} in A, by ${other} in B`;
 }
 
-/** A wait that a dwell goes before, for a contact to fall off, is a wait. */
+/** A wait that a dwell goes before, for a contact to fall off, is a wait; a stop at which somebody looks is neither. */
 function wayOf(rows: readonly PlacedRow[]): string {
-  return rows.some(({ row }) => row.record.step?.kind === "wait") ? "wait" : "dwell";
+  const kinds = rows.map(({ row }) => row.record.step?.kind);
+  if (kinds.includes("pause")) return "stop for the operator";
+  return kinds.includes("wait") ? "wait" : "dwell";
 }
 
 function cycles(first: readonly PlacedRow[], second: readonly PlacedRow[]): string {

@@ -42,6 +42,9 @@ function valueAt(data: Mapping, key: string): Value | undefined {
   return value;
 }
 
+/** Groups of text for people, which may begin with a code: "M05 and M06 end when the drive reports standstill". */
+const prose = ["sources", "confirm"];
+
 /** Every code that a dialect has a meaning for. */
 function codesOf(data: Mapping): Map<string, string> {
   const codes = new Map<string, string>();
@@ -52,7 +55,7 @@ function codesOf(data: Mapping): Map<string, string> {
         : Object.entries(value);
       for (const [key, child] of entries) {
         if (path === "codes") codes.set(codeName(key), `codes.${key}`);
-        else if (key !== "sources") visit(child, path === "" ? key : `${path}.${key}`);
+        else if (!prose.includes(key)) visit(child, path === "" ? key : `${path}.${key}`);
       }
       return;
     }

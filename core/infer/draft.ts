@@ -129,7 +129,9 @@ async function attempt(
   const shown = [...stated.filter((one) => one.asked !== true), ...inherited].map(({ key }) => key);
   const asked = openQuestions(new Set(shown), answers, draftOf.hints);
   const risky = asked.flatMap(({ safety, keys: open }) => (safety ? open : []));
-  const unanswered = [...new Set([...confirmationsOf(answers), ...risky])];
+  // That a code without a known meaning changes nothing is a guess, which could be a drawbar.
+  const opaque = keys.flatMap(({ key }) => /^codes\.[^.]+/.exec(key) ?? []);
+  const unanswered = [...new Set([...confirmationsOf(answers), ...risky, ...opaque])];
   const written: WrittenKey[] = [
     { key: "dialect", value: name, comment: "" },
     { key: "title", value: `Inferred from ${titleOf(programs)}`, comment: "" },
@@ -153,10 +155,18 @@ function titleOf(programs: readonly string[]): string {
   return names.join(", ").slice(0, 100);
 }
 
+/** The questions, those that can hurt somebody first: "! How is ...?" */
 function headOf(asked: readonly Asked[], programs: readonly string[]): string[] {
+  const lines = (safety: boolean): string[] =>
+    asked
+      .filter((one) => one.safety === safety)
+      .map((one) => `${safety ? "!" : "-"} ${one.ask} ${answerText(one)}`);
   return [
-    `Inferred from ${titleOf(programs)}; a line's comment is its evidence. What the programs do not show is as in the dialect that is extended:`,
-    ...asked.map((one) => `- ${one.ask} ${answerText(one)}`),
+    `Inferred from ${titleOf(programs)}; a line's comment is its evidence.`,
+    "Answer these before anything runs: state the key below, and take it out of `unanswered`. What stands behind a question holds until then.",
+    ...lines(true),
+    "The programs do not show these either; state below what is otherwise.",
+    ...lines(false),
   ];
 }
 

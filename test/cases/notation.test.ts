@@ -36,7 +36,7 @@ const examples: readonly (readonly [given: string, written: readonly string[]])[
   ["machine rapid z0", ["G53 G00 Z0.000"]],
   ["arc ccw x0 y0 cx5 cy0 feed 800", ["G03 X0.000 Y0.000 I5.000 J0.000 F800.0"]],
   ["holes drill at x1 y2 depth -3 retract 4 feed 200", ["G99 G81 X1.000 Y2.000 Z-3.000 R4.000 F200.0"]],
-  ["spindle cw 12000", ["M03", "S12000"]],
+  ["spindle cw 12000", ["M03 S12000"]],
   ["spindle ccw", ["M04"]],
   ["spindle 9000", ["S9000"]],
   ["spindle stop", ["M05"]],
@@ -89,6 +89,17 @@ test.each(examples)("%s", async (given, written) => {
   const ran = await writtenFor(withAll, given);
   expect(ran.said.filter((one) => one.startsWith("dialect/case"))).toEqual([]);
   expect(ran.written).toEqual(written);
+});
+
+test.each([
+  ["{ order: speed-first, blocks: together }", ["S12000 M03"]],
+  ["{ order: start-first, blocks: together }", ["M03 S12000"]],
+  ["{ order: speed-first, blocks: apart }", ["S12000", "M03"]],
+  ["{ order: start-first, blocks: apart }", ["M03", "S12000"]],
+])("a start under %s has the blocks that a program has", async (spindle, written) => {
+  const text = `dialect: one\nextends: explicit-words\nblocks: { number: none }\nspindle: ${spindle}\n`;
+  const means = await ready("one.dialect.yaml", { "one.dialect.yaml": text });
+  expect((await writtenFor(means, "spindle cw 12000")).written).toEqual(written);
 });
 
 test("each first word of the notation has an example, and stands in the page on dialect files", () => {

@@ -66,6 +66,12 @@ test("the report for programs has each difference with its keys, their values, f
   for (const { places } of pairs[0].groups) expect(places.length).toBeLessThanOrEqual(5);
 });
 
+test("a stop at which the operator looks at the spindle is called that, and no dwell", () => {
+  const job = "examples/rain-gauge-foot/rain-gauge-foot.job.json";
+  const { stdout } = run(["compare", job, "-d", "hand-zeroed", "-d", "longhand"], root);
+  expect(stdout).toMatch(/standstill: by stop for the +2 places\n +operator in A, by dwell in B\n/);
+});
+
 test("a dialect that refuses the job is told with its rules, and the others are compared", () => {
   const words = ["compare", plateJob, "-d", "hand-zeroed", "-d", plateDialect, "-d", "rs274ngc"];
   const { status, report } = runJson(words, here);

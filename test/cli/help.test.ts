@@ -10,11 +10,15 @@ const pages = [
   ["prove"],
   ["why"],
   ["job"],
+  ["compare"],
   ["dialect"],
   ["dialect", "list"],
   ["dialect", "show"],
+  ["dialect", "new"],
   ["dialect", "check"],
+  ["dialect", "test"],
   ["dialect", "build"],
+  ["dialect", "infer"],
 ] as const;
 
 test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const))(
@@ -24,7 +28,10 @@ test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
     expect(stdout).toContain(`Examples:\n  tapewright ${words.join(" ")}`.trimEnd());
     expect(stdout).toMatch(/Exit code 0: no error/);
-    for (const line of stdout.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
+    const lines = stdout.split("\n");
+    for (const line of lines) expect([...line].length).toBeLessThanOrEqual(80);
+    // A line of the text that is itself too long leaves one word on the next.
+    expect(lines.filter((line) => /^[a-z]+$/.test(line))).toEqual([]);
   },
 );
 

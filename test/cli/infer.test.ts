@@ -16,6 +16,29 @@ test("without a file the dialect goes to standard output, and what it rests on t
   expect(stderr).toContain("next is");
 });
 
+test("the questions that can hurt somebody stand first in the file, and are those of the unanswered keys", () => {
+  const { stdout } = run(["dialect", "infer", "bracket.ngc"], { cwd: folder });
+  const marks = [...stdout.matchAll(/^# ([!-]) /gm)].map(([, mark]) => mark);
+  expect(marks.join("")).toMatch(/^!+-+$/);
+  const keys = /^unanswered: \[ (.*) \]/m.exec(stdout)?.[1].split(", ") ?? [];
+  expect(keys.length).toBeGreaterThan(4);
+  const asked = stdout.split("\n").filter((line) => line.startsWith("# ! "));
+  for (const key of keys) expect(asked.join("\n")).toContain(` ${key}: `);
+});
+
+test("a code without a known meaning is unanswered: it could be a drawbar's", () => {
+  put(folder, "drawbar.ngc", readFileSync(golden, "utf8").replace(/^M2$/m, "M71\nM2"));
+  const { stdout, stderr } = run(["dialect", "infer", "drawbar.ngc"], { cwd: folder });
+  expect(stderr).toContain("dialect/unknown-code");
+  expect(/^unanswered: \[ (.*) \]/m.exec(stdout)?.[1].split(", ")).toContain("codes.M71");
+  put(folder, "drawbar.dialect.yaml", stdout);
+  const { report } = runJson(["dialect", "check", "drawbar.dialect.yaml"], { cwd: folder });
+  const said = report.findings
+    .filter(({ rule }) => rule === "dialect/unanswered")
+    .map(({ message }) => message);
+  expect(said.join("\n")).toContain("codes.M71");
+});
+
 test("a program may come by standard input, alone or beside a file", () => {
   const input = readFileSync(golden, "utf8");
   for (const words of [["-"], ["-", "bracket.ngc"], ["bracket.ngc", "-", "-o", "-"]]) {

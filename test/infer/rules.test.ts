@@ -65,6 +65,15 @@ describe("what a few blocks show, and what they leave open", () => {
   });
 });
 
+describe("numbers otherwise than lengths", () => {
+  it("a dwell without a point beside one with a point has no zeros, where lengths have one", async () => {
+    const text = `${head}G4 P60\nG0 X1.0 Y2.5\nG4 P0.1\nG1 X2.5 Y3.0 F100.0\nG4 P1.5\nG0 X10.0 Y20.25\nM5\nM30\n`;
+    const found = await mustInfer([text]);
+    const dwells = found.stated.filter(({ key }) => key === "numbers.dwell").map(({ value }) => value);
+    expect(dwells).toEqual([expect.objectContaining({ point: "when-needed", "trailing-zeros": "drop" })]);
+  });
+});
+
 describe("several programs", () => {
   const program = (number: string, name: string): string =>
     `O${number}\n(SHOP MILL)\n(PART ${name}, MM)\n(FILE ${String(Number(number))})\n${head}G0 X1. Y2.5\nM30\n`;
@@ -92,6 +101,9 @@ describe("what is never taken from a program", () => {
       expect(found?.dialect.unanswered).toEqual(expect.arrayContaining(["confirm.at-speed", "confirm.stopped"])); // prettier-ignore
       for (const name of ["at-speed", "stopped"] as const)
         expect(["wait", "dwell"]).toContain(found?.dialect.machine.confirm[name]?.by);
+      // The reason that staged-tools gives for its standstill begins with M05, which is in the program.
+      const asked = found?.asked.flatMap(({ keys }) => keys);
+      expect(asked).toEqual(expect.arrayContaining(["confirm.at-speed", "confirm.stopped"]));
     },
   );
 

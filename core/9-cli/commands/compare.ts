@@ -9,9 +9,9 @@ import {
   severalDialects,
 } from "./options.ts";
 
-const footer = `Posts the job under each dialect, and writes no program. The first dialect that can
-post it is what the others are compared with; each difference is laid to the keys
-that cause it. --output writes the same as a page that stands alone.
+const footer = `Posts the job under each dialect, and writes no program. The first dialect that
+can post it is what the others are compared with; each difference is laid to the
+keys that cause it. --output writes the same as a page that stands alone.
 
 ${examples(
   ["compare plate.json -d router.dialect.yaml -d rs274ngc", "what differs, why, and what it means"],

@@ -1,11 +1,11 @@
 import { closeSync, openSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import type { Reportable } from "#report";
-import { changedText, clean, programText } from "#report";
+import { changedText, clean, programText, wrap } from "#report";
 import type { PostArguments } from "../commands/arguments.ts";
 import { standardStream } from "../files/input.ts";
 import type { ReportOptions } from "../output.ts";
-import { reportOptionsOf, show } from "../output.ts";
+import { layoutOf, reportOptionsOf, show } from "../output.ts";
 import { usageError } from "../usage.ts";
 import { changedBlocks } from "./changed-blocks.ts";
 import { watchFiles } from "./changes.ts";
@@ -41,7 +41,7 @@ export async function runWatch(
     standing = tell(result, standing, options);
     const files = listed(madeFrom.map((file) => basename(file)));
     if (options.report === "text" && !options.quiet && files !== watched)
-      say(`watching ${files}; Ctrl-C ends it`);
+      say(wrap(`watching ${files}; Ctrl-C ends it`, layoutOf(2, options).width));
     watched = files;
     await changes.next();
   }
@@ -100,8 +100,8 @@ function listed(files: readonly string[]): string {
   return files.length === 1 ? files[0] : `${files.slice(0, -1).join(", ")} and ${files.at(-1)}`;
 }
 
-function say(text: string): void {
-  process.stderr.write(`${clean(text)}\n`);
+function say(lines: readonly string[]): void {
+  process.stderr.write(lines.map((line) => `${clean(line)}\n`).join(""));
 }
 
 function timeOfDay(): string {

@@ -102,7 +102,7 @@ cases:
   - name: M3 first, and the drive says when
     units: mm # or inch: what the numbers count, and the units of the program
     given: [spindle cw 12000, wait 4 on 10]
-    expect: [M03, S12000, M94 P4 R1 Q10.0]
+    expect: [M03 S12000, M94 P4 R1 Q10.0]
 \`\`\`
 
 A case starts with X, Y and Z at 0, in the plane XY, with absolute places where the dialect's programs have them, and feed per minute; block numbers begin anew. Each step is
@@ -120,7 +120,7 @@ A step is a word and what belongs to it, with blanks between; places are a lette
 | \`arc cw x20 y5 cx15 cy5\`, \`... turns 2 feed 800\` | end and centre as places; cx cy, cz cx or cy cz say the plane, which must be selected; cw as in a job |
 | \`holes peck at x10 y10 at x20 y10 depth -12 retract 2 peck 3 feed 200\` | a series of one cycle: drill, dwell, peck, chip-break, tap, tap-left, ream, bore-dwell, bore-stop or bore-manual; also \`dwell 0.2\`, \`back-off 0.5\`, \`between initial\` |
 | \`cycle off\` | its end |
-| \`spindle cw 12000\`, \`spindle ccw\`, \`spindle 9000\`, \`spindle stop\`, \`spindle orient\` | start and speed in the order that the dialect declares, or one of the two |
+| \`spindle cw 12000\`, \`spindle ccw\`, \`spindle 9000\`, \`spindle stop\`, \`spindle orient\` | start and speed as a posted program has them (one block or two, and in which order), or one of the two |
 | \`coolant mist\`, \`coolant mist off\`, \`coolant off\` | mist, flood, air or through-tool; all off |
 | \`dwell 0.5\`, \`dwell 3 turns\` | seconds, or turns of the spindle |
 | \`wait 4 on 10\`, \`output 3 off\` | wait for input 4, 10 seconds at most; switch an output |

@@ -36,7 +36,9 @@ export function styleOf(spoken: readonly Spoken[], common?: NumberStyle): Number
   const whole = texts.filter((text) => !text.includes("."));
   const doubts: string[] = [];
   const point = pointOf(pointed, whole, spoken, common, doubts);
-  const trailing = point === "never" ? undefined : (trailingOf(pointed, doubts) ?? oneDigit(pointed, common));
+  const seen = point === "never" ? undefined : (trailingOf(pointed, doubts) ?? oneDigit(pointed, common));
+  // A whole number without a point beside others that have one has left its zeros out.
+  const trailing = seen ?? (point === "when-needed" ? "drop" : undefined);
   const decimals = decimalsOf(pointed, whole, trailing, point, common);
   return {
     point,
