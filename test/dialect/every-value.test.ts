@@ -24,6 +24,8 @@ interface Variant extends KeyValue {
 const known = [
   ...["rs274ngc", "explicit-words", "least-increment", "staged-tools", "din-66025"].map((base) => ({ base, key: "cancel.cycles", value: "none" })), // prettier-ignore
   { base: "staged-tools", key: "modal.motion", value: "each-block" },
+  { base: "hand-zeroed", key: "dwell.code", value: "M131" },
+  { base: "hand-zeroed", key: "spindle.cw", value: "G131" },
 ];
 
 /** "staged-tools modal.motion: each-block" */
