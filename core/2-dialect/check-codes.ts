@@ -19,6 +19,7 @@ export function checkCodes(resolving: Resolving, extraCodes: readonly ExtraCode[
     ...keyUses(resolving),
     ...extraCodes.map((extra) => ({ code: codeText(extra), word: "", key: extra.key, extra })),
   ];
+  for (const use of uses) checkLetter(resolving, use);
   for (const use of uses) checkStandard(resolving, use);
   for (const [index, use] of uses.entries()) {
     const other = uses.slice(0, index).find((before) => before.code === use.code && !areApart(before, use));
@@ -59,6 +60,15 @@ function tellApart(first: ExtraCode | undefined, second: ExtraCode | undefined):
       return typeof one === "number" && typeof other === "number" && one !== other;
     })
   );
+}
+
+/** Keys whose codes are preparatory functions (ISO 6983-1): they stand before the words of their motion. */
+const preparatory = /^(motion|arc|plane|cycles)\.(?!tap-synchronised$)/;
+
+function checkLetter({ fail }: Resolving, { code, key, extra }: Use): void {
+  if (extra !== undefined || !preparatory.test(key) || code.startsWith("G")) return;
+  const message = `\`${key}\` is ${code}, and how the tool moves is said by a G word.`;
+  fail("dialect/standard-code", key, message, "Look the code up in the builder's manual.");
 }
 
 function checkStandard(resolving: Resolving, { code, key, extra }: Use): void {

@@ -13,6 +13,8 @@ export function checkWaits(resolving: Resolving, { machine, format }: Dialect): 
   if (says("level")) needKeys(resolving, ["wait.on", "wait.off"]);
   else if (idiom !== undefined) checkLevels(resolving, machine.signals);
   if (says("timeout")) needKeys(resolving, ["wait.timeout-unit", "numbers.timeout"]);
+  if (nodeAt(resolving.tree, "numbers.timeout")?.kind === "mapping")
+    needKeys(resolving, ["numbers.timeout.decimals"]);
   if (format.waitValues !== undefined && format.waitValues.on === format.waitValues.off) {
     resolving.fail(
       "dialect/signal",

@@ -35,7 +35,14 @@ const requirements: readonly Requirement[] = [
   { when: "feed.inverse-time", needs: "feed.inverse-time-unit" },
   { when: "path.look-ahead.on", needs: "path.look-ahead.off" },
   { when: "compensation.corner-feed.on", needs: "compensation.corner-feed.off" },
-  { when: "arc.cw", needs: "arc.ccw" },
+  { when: "arc.form", needs: "arc.cw" },
+  { when: "arc.form", needs: "arc.ccw" },
+  // A mode that can be left must be one that can be taken up again, or no program could state it.
+  { when: "plane.zx", needs: "plane.xy" },
+  { when: "plane.yz", needs: "plane.xy" },
+  { when: "distance.incremental", needs: "distance.absolute" },
+  { when: "cycles.return.initial", needs: "cycles.return.retract" },
+  { when: "cycles.return.retract", needs: "cycles.return.initial" },
   { when: "idioms.output-on", needs: "idioms.output-off" },
   { when: "machine.retract.by=machine-move", needs: "machine-move" },
   { when: "motion.machine-move-lasts=until-work-offset", needs: "work-offset" },
@@ -73,8 +80,10 @@ const requirements: readonly Requirement[] = [
 
 /** Reports each key that is missing beside what is stated. */
 export function checkRequirements({ tree, fail }: Resolving): void {
+  const told = new Set<string>();
   for (const { when, needs, noneWillDo } of requirements) {
-    if (!holds(tree, when) || isStated(tree, needs, noneWillDo === true)) continue;
+    if (told.has(needs) || !holds(tree, when) || isStated(tree, needs, noneWillDo === true)) continue;
+    told.add(needs);
     const [key = "", value] = when.split("=");
     const cause = value === undefined ? `\`${key}\` is stated` : `\`${key}\` is ${value}`;
     fail(

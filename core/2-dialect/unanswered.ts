@@ -22,10 +22,9 @@ export function checkUnanswered(resolving: Resolving): void {
       fail("dialect/unanswered", path, `There is no key \`${key}\` that could be answered.`, "Name a key path, such as confirm.at-speed."); // prettier-ignore
       return;
     }
-    if (!key.startsWith("confirm.")) return;
-    const isTrusted = nodeAt(tree, key)?.kind === "scalar" || nodeAt(tree, `${key}.intrinsic`) !== undefined;
-    if (!isTrusted) return;
-    const message = `\`${key}\` is listed as unanswered, and yet the controller or the operator is trusted with it (${stated(resolving, key)}).`;
+    const trusted = trustedWith(tree).find((one) => one === key || one.startsWith(`${key}.`) || key.startsWith(`${one}.`)); // prettier-ignore
+    if (trusted === undefined) return;
+    const message = `\`${key}\` is listed as unanswered, and yet the controller or the operator is trusted with \`${trusted}\` (${stated(resolving, trusted)}).`;
     fail(
       "dialect/unanswered",
       path,
@@ -33,6 +32,15 @@ export function checkUnanswered(resolving: Resolving): void {
       `State a wait or a dwell, or take \`${key}\` out of \`unanswered\`.`,
     );
   });
+}
+
+/** Confirmations that are neither a wait nor a dwell. */
+function trustedWith(tree: TreeNode): string[] {
+  const group = nodeAt(tree, "confirm");
+  if (group?.kind !== "mapping") return [];
+  return [...group.entries].flatMap(([name, node]) =>
+    node.kind === "scalar" || nodeAt(node, "intrinsic") !== undefined ? [`confirm.${name}`] : [],
+  );
 }
 
 /** What is noted of each key when a file is checked. */

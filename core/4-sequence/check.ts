@@ -1,10 +1,18 @@
 import type { Run } from "./run.ts";
-import { fact, refuse } from "./words.ts";
+import { fact, need, refuse } from "./words.ts";
 
 /** What only the head of the job shows: facts of the machine that do not go together for it. */
 export function checkHead(run: Run): void {
   checkLengths(run);
   checkClearance(run);
+  checkMotions(run);
+}
+
+/** Every program moves: rapids have a word of their own, or are lines at a feed. */
+function checkMotions(run: Run): void {
+  need(run, "motion.line", "its tools move at a feed");
+  const { rapidFeed } = run.request.capabilities;
+  if (rapidFeed === null || rapidFeed === undefined) need(run, "motion.rapid", "its tools move at rapid");
 }
 
 /** The tools of the operations that are posted, each once, in order of first use. */

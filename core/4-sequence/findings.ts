@@ -58,6 +58,8 @@ const examples: Readonly<Record<string, string>> = {
   "tools.change": "tools: { change: M6 }",
   "reference-return": "reference-return: G28",
   "machine-move": "machine-move: G53",
+  "motion.rapid": "motion: { rapid: G0 }",
+  "motion.line": "motion: { line: G1 }",
   "length-offset.on": "length-offset: { on: G43, off: G49, word: H }",
   "distance.absolute": "distance: { absolute: G90 }",
   "distance.incremental": "distance: { incremental: G91 }",

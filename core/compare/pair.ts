@@ -4,6 +4,7 @@ import type { KeyDifference } from "#dialect";
 import type { ComparedPair, ProgramTimes } from "#report";
 import type { JobInput } from "../inputs.ts";
 import { saidBlocks } from "./blocks.ts";
+import { watchCarriedOut } from "./carried-out.ts";
 import type { ComparedPlace, PlacedRow } from "./cells.ts";
 import { comparePlace } from "./cells.ts";
 import { formItems } from "./form-items.ts";
@@ -55,16 +56,20 @@ export function comparePair(input: PairInput): ComparedPair {
   };
   add(headerItems(...headers, causes));
   const times = [timesOf(), timesOf()] as const;
+  const carriedOut = watchCarriedOut(causes);
   for (const place of placesOf(input)) {
     for (const { first, second } of place.matches)
       [first, second].forEach((row, side) => times[side].take(row));
-    state.alike += place.matches.filter(isAlike).length;
+    const alike = place.matches.filter(isAlike);
+    alike.forEach(carriedOut.take);
+    state.alike += alike.length;
     const { items, rows } = compareRows(place, series, causes);
     add(items);
     const room = mostListed - listing.length;
     listing.push(...rows.slice(0, room));
     state.unlisted += Math.max(0, rows.length - room);
   }
+  add(carriedOut.items());
   const { groups: found, numbers } = groups.end(causes);
   return {
     of: input.of,

@@ -33,6 +33,11 @@ describe("changed blocks", () => {
     });
   });
 
+  test("are told where the number of the program is another one", () => {
+    const number = { line: 1, was: [":1200"], is: [":1201"], more: 0 };
+    expect(changed(":1200\nN10 G0 X1\n", ":1201\nN10 G0 X1\n").runs).toEqual([number]);
+  });
+
   test("are none in equal texts, even without a last line end", () => {
     expect(changed("G0 X1\nM2", "G0 X1\nM2\n")).toEqual({ gone: 0, added: 0, runs: [], moreRuns: 0 });
     expect(changed("", "").runs).toEqual([]);
@@ -130,10 +135,18 @@ describe("post --watch", () => {
     writeFileSync(dialect, text);
     await until("no block changed");
 
+    // What nobody has answered for is told when it is new, and not again.
+    writeFileSync(dialect, `unanswered: [confirm.at-speed]\n${text}`);
+    expect(await until("no block changed")).toContain("Nobody who knows the machine has said yet");
+    writeFileSync(job, longJob(30).replace('"feed": 200', '"feed": 220'));
+    expect(await until("prove it out again")).not.toContain("Nobody who knows the machine");
+    writeFileSync(dialect, text);
+    await until("no block changed");
+
     rmSync(job);
     expect(await until("is still that of")).toContain("job/not-found");
     writeFileSync(job, longJob(30));
-    await until("no block changed");
+    await until("prove it out again");
 
     const ended = new Promise((resolve) => child.on("exit", (_, signal) => resolve(signal)));
     child.kill("SIGINT");

@@ -27,6 +27,11 @@ export const machineCases: Readonly<Record<string, SenseCase>> = {
     text: "machine: { signals: { air: 6 } }\nconfirm: { air: { wait: air } }",
     finds: ["dialect/undeclared confirm.air.timeout @ 4"],
   },
+  "a timeout in a form of its own without its decimals": {
+    text: "numbers: { timeout: { point: always } }",
+    extends: "explicit-words",
+    finds: ["dialect/undeclared numbers.timeout.decimals"],
+  },
   "a timeout that cannot be said": {
     extends: "explicit-words",
     text: 'idioms: { wait-signal: "M94 P{{signal}} R{{level}}" }',

@@ -24,7 +24,43 @@ export const wordCases: Readonly<Record<string, SenseCase>> = {
     extends: "staged-tools",
     finds: ["dialect/unanswered unanswered.1"],
   },
+  "a group of confirmations that nobody has answered for, one of them trusted": {
+    text: "unanswered: [confirm]\nconfirm: { stopped: operator }",
+    finds: ["dialect/unanswered unanswered.1"],
+  },
+  "an unanswered part of a confirmation that is trusted": {
+    text: 'unanswered: [confirm.stopped.intrinsic]\nconfirm: { stopped: { intrinsic: "somebody said so once" } }',
+    finds: ["dialect/unanswered unanswered.1"],
+  },
+  "an unanswered part of a dwell": {
+    text: "unanswered: [confirm.stopped.dwell]",
+    finds: [],
+  },
   // Codes.
+  "arcs without a word for one sense": {
+    text: "arc: { cw: none }",
+    finds: ["dialect/undeclared arc.cw"],
+  },
+  "a plane that cannot be left": {
+    text: "plane: { xy: none }",
+    finds: ["dialect/undeclared plane.xy"],
+  },
+  "increments that cannot be ended": {
+    text: "distance: { absolute: none }",
+    finds: ["dialect/undeclared distance.absolute"],
+  },
+  "one level between holes that can be said": {
+    text: "cycles: { return: { retract: none } }",
+    finds: ["dialect/undeclared cycles.return.retract"],
+  },
+  "a motion by an M word": {
+    text: "motion: { line: M131 }",
+    finds: ["dialect/standard-code motion.line"],
+  },
+  "a cycle by an M word": {
+    text: "cycles: { peck: M131 }",
+    finds: ["dialect/standard-code cycles.peck"],
+  },
   "two keys with one code": {
     text: "feed: { inverse-time: G21 }",
     finds: ["dialect/code-twice feed.inverse-time"],

@@ -54,7 +54,7 @@ export function linesOf({ descriptor, starts }: LineTable, from: number, to: num
 
 /**
  * The sum of one line after another. A block number at its begin does not count, since one block more changes all numbers
- * behind it; nor does a carriage return at its end.
+ * behind it; nor does a carriage return at its end. A number behind a colon counts: it can be that of the program.
  */
 function createMark(): { take(byte: number): void; end(): number } {
   let first = offsetBasis;
@@ -69,7 +69,7 @@ function createMark(): { take(byte: number): void; end(): number } {
     take(byte) {
       if (held) add(carriageReturn);
       held = byte === carriageReturn;
-      if (state === "begin" && (byte === 0x4e || byte === 0x3a)) return void (state = "number");
+      if (state === "begin" && byte === 0x4e) return void (state = "number");
       if (state === "number" && ((byte >= 0x30 && byte <= 0x39) || byte === 0x20)) return;
       state = "body";
       if (!held) add(byte);

@@ -17,6 +17,8 @@ interface Standing {
   readonly descriptor: number;
   /** Time of day when it was posted. */
   readonly since: string;
+  /** Notes that have been told. */
+  readonly told: ReadonlySet<string>;
 }
 
 /**
@@ -60,7 +62,8 @@ function tell(
     show(result, options, { programOnOutput: false, text: () => [], findingsAreResult: false, refusal });
     return before;
   }
-  const standing = { output: result.output, descriptor: openSync(result.output, "r"), since };
+  const told = new Set([...(before?.told ?? []), ...result.findings.map(noteOf)]);
+  const standing = { output: result.output, descriptor: openSync(result.output, "r"), since, told };
   if (before === undefined) {
     show(result, options, { programOnOutput: false, text: programText, findingsAreResult: false });
     return standing;
@@ -69,8 +72,7 @@ function tell(
   closeSync(before.descriptor);
   const same = changed.gone + changed.added === 0;
   const again = { ...result, summary: { ...result.summary, changed } };
-  // Its notes were told the first time.
-  const shown = options.report === "json" ? again : { ...again, findings: withoutNotes(again) };
+  const shown = options.report === "json" ? again : { ...again, findings: withoutTold(again, before.told) };
   show(shown, options, {
     programOnOutput: false,
     text: (_, layout) => [
@@ -85,8 +87,13 @@ function tell(
   return standing;
 }
 
-function withoutNotes({ findings }: Reportable): Reportable["findings"] {
-  return findings.filter(({ severity }) => severity !== "note");
+/** What a posting finds, without the notes that one before it has told. */
+function withoutTold({ findings }: Reportable, told: ReadonlySet<string>): Reportable["findings"] {
+  return findings.filter((finding) => finding.severity !== "note" || !told.has(noteOf(finding)));
+}
+
+function noteOf({ rule, message }: Reportable["findings"][number]): string {
+  return `${rule} ${message}`;
 }
 
 function requireFiles({ input, output }: PostArguments): void {
