@@ -9,6 +9,7 @@ export const s = (value: number): number => Math.round(value * 1_000_000);
 export const rpm = (value: number): number => value * 1000;
 
 const words = [
+  ...["motion.rapid", "motion.line"],
   ...[
     "units.mm",
     "units.inch",

@@ -39,6 +39,11 @@ const cases: readonly Refusal[] = [
     findings: ["dialect/undeclared confirm.stopped", "dialect/undeclared confirm.at-speed"],
   },
   {
+    title: "no words for motion",
+    capabilities: capabilitiesOf({}, { "motion.rapid": false, "motion.line": undefined }),
+    findings: ["dialect/undeclared motion.line", "lower/word motion.rapid"],
+  },
+  {
     title: "no retract",
     machine: machineOf({ retract: undefined }),
     findings: ["dialect/undeclared machine.retract.by"],
