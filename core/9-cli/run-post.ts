@@ -3,11 +3,11 @@ import { programText } from "#report";
 import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
-import { standardStream } from "./files/input.ts";
+import { closeInput, standardStream } from "./files/input.ts";
 import type { Protected, Target } from "./files/target.ts";
 import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
 import type { Staged } from "./files/staged.ts";
-import { commit, discard, stage } from "./files/staged.ts";
+import { abandon, commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./prepare.ts";
@@ -52,9 +52,13 @@ async function post(
   try {
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
-    const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
-    const target = resolveTarget(output, protectedFiles(job, prepared), "program");
-    return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
+    try {
+      const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
+      const target = resolveTarget(output, protectedFiles(job, prepared), "program");
+      return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
+    } finally {
+      jobFiles(job).forEach(closeInput);
+    }
   } catch (error) {
     if (!isCarried(error)) throw error;
     return refusedResult([error.finding]);
@@ -76,7 +80,10 @@ async function produce(target: Target, planFor: (staged: Staged) => PostPlan): P
       const { result, proof } = await work.computed;
       bar.end();
       await pendingSignals();
-      if (proof === undefined || result.verdict !== "proved") return result;
+      if (proof === undefined || result.verdict !== "proved") {
+        abandon(staged);
+        return result;
+      }
       commit(staged, proof);
       return { ...result, output: target.shown };
     } finally {

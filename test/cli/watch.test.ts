@@ -1,4 +1,4 @@
-import { closeSync, openSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { closeSync, openSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { describe, expect, onTestFinished, test } from "vitest";
@@ -152,6 +152,23 @@ describe("post --watch", () => {
     child.kill("SIGINT");
     expect(await ended).toBe("SIGINT");
   });
+
+  test("holds no more files after many postings, proved or refused", async () => {
+    const job = put(folder, "many.json", longJob(5));
+    const { until, child } = watching([job, "-d", plateDialect]);
+    await until("Ctrl-C ends it");
+    const held = (): number => readdirSync(`/proc/${child.pid}/fd`).length;
+    const postings = async (): Promise<void> => {
+      writeFileSync(job, longJob(6));
+      await until("posted again");
+      writeFileSync(job, longJob(6).replace('"feed": 200', '"feed": -1'));
+      await until("is still that of");
+    };
+    await postings();
+    const before = held();
+    for (let round = 0; round < 5; round++) await postings();
+    expect(held()).toBeLessThanOrEqual(before);
+  }, 30_000);
 
   test("a report for scripts is one document a posting", async () => {
     const job = put(folder, "j.json", longJob(5));

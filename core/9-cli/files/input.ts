@@ -45,6 +45,11 @@ function describe(role: FileRole, file: string, descriptor: number): Input {
   return { role, file, descriptor, size, identity: { device: dev, inode: ino, modified: mtimeMs } };
 }
 
+/** Lets go of an input that nobody reads any more; a command that goes on would otherwise hold more and more of them. */
+export function closeInput({ descriptor }: Input): void {
+  closeSync(descriptor);
+}
+
 /** The input as the stages read it; an error of the disk is thrown as a carried finding. */
 export function byteSource({ role, file, descriptor, size }: Input): ByteSource {
   return {

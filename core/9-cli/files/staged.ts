@@ -102,6 +102,12 @@ export function discard({ path }: Pick<Staged, "path">): void {
   if (path !== undefined) rmSync(path, { force: true });
 }
 
+/** Gives up a staged program that nobody writes to any more: nothing of it is left, neither its name nor its bytes. */
+export function abandon(staged: Staged): void {
+  discard(staged);
+  closeSync(staged.descriptor);
+}
+
 function requireEqual({ descriptor, target }: Staged, proof: Proof): void {
   const hash = createHash("sha256");
   let bytes = 0;
