@@ -11,7 +11,7 @@ import type {
   Reportable,
   SourceText,
 } from "#report";
-import { compareText, jsonFinding, locate, withJobPlaces } from "#report";
+import { comparePage, compareText, jsonFinding, locate, withJobPlaces } from "#report";
 import type { CompareOutcome, TracedDialect, TriedDialect } from "../compare/index.ts";
 import { compare } from "../compare/index.ts";
 import type { CompareArguments } from "./commands/arguments.ts";
@@ -20,8 +20,7 @@ import type { ChainFile } from "./dialects/loader.ts";
 import { buildDialect } from "./dialects/own.ts";
 import { exit } from "./exit-code.ts";
 import { refuseChanged } from "./files/input.ts";
-import type { StagedText } from "./files/staged.ts";
-import { commitText, discard, stageText } from "./files/staged.ts";
+import { putText } from "./files/put-text.ts";
 import { protectedDialect, resolveTarget } from "./files/target.ts";
 import type { Target } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
@@ -53,7 +52,7 @@ export async function runCompare(args: CompareArguments): Promise<number> {
     });
     jobFiles(job).forEach(refuseChanged);
     const told = tell(outcome, dialects, job);
-    if (target !== undefined) await writePage(target, told.answer);
+    if (target !== undefined) await putText(target, await comparePage(told.answer));
     return showAnswer(told, dialects, args, target?.shown);
   } catch (error) {
     if (!isCarried(error)) throw error;
@@ -121,18 +120,6 @@ function pageTarget(output: string, job: PlannedJob, dialects: readonly OpenDial
   const paths = dialects.flatMap(({ chain }) => chain.map(({ path }) => path));
   const inputs = [...jobFiles(job), ...protectedDialect(paths)];
   return resolveTarget(output, inputs, "page");
-}
-
-/** Writes the page aside and puts it in place when it is whole. */
-async function writePage(target: Target, answer: CompareAnswer): Promise<void> {
-  const { comparePage } = await import("#report");
-  let staged: StagedText | undefined;
-  try {
-    staged = stageText(target, await comparePage(answer));
-    commitText(staged);
-  } finally {
-    if (staged !== undefined) discard(staged);
-  }
 }
 
 /** The answer, and the findings of all dialects. */

@@ -8,7 +8,7 @@ import type { InferArguments } from "./commands/arguments.ts";
 import { createFileLoader } from "./dialects/loader.ts";
 import type { Input } from "./files/input.ts";
 import { byteSource, openInput, readWhole, standardStream } from "./files/input.ts";
-import { commitText, discard, stageText } from "./files/staged.ts";
+import { putText } from "./files/put-text.ts";
 import type { Target } from "./files/target.ts";
 import { resolveTarget } from "./files/target.ts";
 import { carry, fileFinding, isCarried } from "./files/world.ts";
@@ -16,7 +16,6 @@ import { writeText } from "./files/write.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { schemaAddress } from "./package.ts";
 import { refusedResult } from "./prepare.ts";
-import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 import { usageError } from "./usage.ts";
 
 /** Largest program that is read, bytes; its beginning and its end are studied. */
@@ -59,7 +58,7 @@ async function infer(args: InferArguments): Promise<{ result: Reportable; text?:
     };
     const found = await inferDialect(facts, (finding) => findings.push(finding));
     if (found === undefined) return { result: refusedResult(findings, sources) };
-    if (target !== undefined) await place(target, found.text);
+    if (target !== undefined) await putText(target, found.text);
     return { result: describe(found, locate(findings, sources), target), text: found.text };
   } catch (error) {
     if (!isCarried(error)) throw error;
@@ -99,17 +98,6 @@ function targetOf(output: string | undefined): Target | undefined {
   if (target.kind === "file" && target.mode !== undefined)
     throw carry(fileFinding("dialect/exists", output, "There is such a file already, and what somebody wrote into it would be lost.", "Name another file with --output FILE.")); // prettier-ignore
   return target;
-}
-
-async function place(target: Target, text: string): Promise<void> {
-  const staged = stageText(target, text);
-  await tidyOnSignal(
-    () => discard(staged),
-    async () => {
-      await pendingSignals();
-      commitText(staged);
-    },
-  );
 }
 
 function describe(found: Inference, findings: readonly Located[], target: Target | undefined): Reportable {
