@@ -14,6 +14,7 @@ export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { KeyBook, KeyFacts } from "./key-facts.ts";
 export type { Inherited } from "./inherited.ts";
 export type { WrittenKey } from "./write-file.ts";
+export type { NumberKey } from "./resolve-numbers.ts";
 export type { Setup } from "./setup.ts";
 export type { PlainValue, TreeNode } from "./tree.ts";
 export { editorLine } from "./editor-line.ts";

@@ -136,12 +136,9 @@ function resolveCycleCapabilities(tree: TreeNode): CycleCapabilities {
   };
 }
 
-/** With both return words the job chooses; with one of them that level is the only one; with none the fixed one. */
+/** With return words the job chooses (either needs the other, see requirements.ts); without them there is the fixed level. */
 function cycleLevels(tree: TreeNode): CycleCapabilities["levels"] {
-  const has = (level: string): boolean => {
-    const node = nodeAt(tree, `cycles.return.${level}`);
-    return node !== undefined && !isNone(node);
-  };
-  if (has("initial")) return has("retract") ? "both" : "initial";
-  return has("retract") ? "retract" : word<"retract" | "initial">(tree, "cycles.return.without");
+  const initial = nodeAt(tree, "cycles.return.initial");
+  if (initial !== undefined && !isNone(initial)) return "both";
+  return word<"retract" | "initial">(tree, "cycles.return.without");
 }

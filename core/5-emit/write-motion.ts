@@ -128,16 +128,21 @@ export function inMotionGroup(
   isFirst: Value = false,
 ): Word {
   const motion = get("state", "motion");
-  const keep = set(motion, text);
+  const written = [...write, ...keepMotion(context, text)];
   if (context.format.modal.motion === "modal") {
-    const statements = [...reports, ...write, keep];
+    const statements = [...reports, ...written];
     if (isFirst === true) return { address, statements };
     const changes = differs(motion, text);
     return given(isFirst === false ? changes : or(isFirst, changes), { address, statements });
   }
   const isRepeat = isFirst === false ? same(motion, text) : and(not(isFirst), same(motion, text));
   const traced = isFirst === true ? [] : tracingWhere(context, isRepeat, "modal.motion");
-  return { address, statements: [...reports, ...traced, ...write, ...(context.traced ? [keep] : [])] };
+  return { address, statements: [...reports, ...traced, ...written] };
+}
+
+/** `state.motion = ...`: which motion word is in force, where the policy asks, or a trace of it. */
+export function keepMotion({ format, traced }: Context, text: Value): Statement[] {
+  return format.modal.motion === "modal" || traced ? [set(get("state", "motion"), text)] : [];
 }
 
 /** What an incremental row needs before its words; nothing where no program is incremental. */

@@ -1,5 +1,4 @@
 import { axes as axisNames, axisBit } from "#base";
-import type { Code } from "#dialect";
 import { and, both, call, differs, func, get, run, same, set, str, variable, when } from "./builders.ts";
 import type { FunctionDeclaration, Statement } from "./builders.ts";
 import { hasWord } from "./code-text.ts";
@@ -9,7 +8,15 @@ import type { Word } from "./words.ts";
 import { blockOf, codeWithSeparator, codeWord, codeWords, given, inOrder, settled } from "./words.ts";
 import { feedWord, rapidFeedWord } from "./write-feed.ts";
 import { lengthWords, release } from "./write-held.ts";
-import { axesOfRow, axisWords, column, motionWord, placesNeeded, rotaryWithoutWord } from "./write-motion.ts";
+import {
+  axesOfRow,
+  axisWords,
+  column,
+  keepMotion,
+  motionWord,
+  placesNeeded,
+  rotaryWithoutWord,
+} from "./write-motion.ts";
 import { forgetPlaces } from "./write-state.ts";
 
 /** Rapids and lines, in work and in machine coordinates. */
@@ -103,15 +110,9 @@ function machineRow(context: Context, key: "motion.rapid" | "motion.line"): Stat
     settled(),
     ...axesNeeded(context),
     ...blockOf(context, inOrder(context, words)),
-    ...(hasWord(code) ? rememberMotion(context, code) : []),
+    ...(hasWord(code) ? keepMotion(context, str(codeWithSeparator(context, code))) : []),
     forgetPlaces(column("stated")),
   ];
-}
-
-function rememberMotion(context: Context, code: Code): Statement[] {
-  return context.format.modal.motion === "modal" || context.traced
-    ? [set(get("state", "motion"), str(codeWithSeparator(context, code)))]
-    : [];
 }
 
 /** The axes of the row; a rotary one without an address is a fault. */

@@ -1,3 +1,4 @@
+import type { NumberKey } from "#dialect";
 import type { Sample } from "../sample.ts";
 import type { Line, Word } from "../tokens.ts";
 import type { Block } from "../walk.ts";
@@ -10,18 +11,8 @@ export interface Spoken {
   readonly line: Line;
 }
 
-/** Number groups of a dialect file. */
-export type NumberClass =
-  | "length"
-  | "arc-centre"
-  | "peck"
-  | "angle"
-  | "feed-per-minute"
-  | "feed-per-revolution"
-  | "inverse-time"
-  | "speed"
-  | "dwell"
-  | "cycle-dwell";
+/** Number groups of a dialect file that a program shows; the timeout of a wait stands in an idiom. */
+export type NumberClass = Exclude<NumberKey, "timeout">;
 
 /** The numbers of all programs by the group that their address and block put them in. */
 export function classesOf({ blocks }: Sample): Map<NumberClass, Spoken[]> {
