@@ -1,3 +1,6 @@
+export { batchResult } from "./batch-result.ts";
+export type { BatchEntry } from "./batch-result.ts";
+export { batchText } from "./text-batch.ts";
 export { cautions } from "./cautions.ts";
 export { clean } from "./clean.ts";
 export type {

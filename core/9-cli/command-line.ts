@@ -67,10 +67,11 @@ function rethrow(said: string, error?: Error): never {
   throw error;
 }
 
-/** An option that is given twice would silently mean its last value; `programs` is the one list of words. */
+/** An option that is given twice would silently mean its last value; `programs` and `more` are lists of words. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
   const [command] = values["_"] as readonly unknown[];
-  const lists = ["_", "--", "cl", "programs", ...(command === "compare" ? ["dialect", "d"] : [])];
+  const severalDialects = command === "compare" || command === "post";
+  const lists = ["_", "--", "cl", "programs", "more", ...(severalDialects ? ["dialect", "d"] : [])];
   const repeated = Object.keys(values).find((name) => !lists.includes(name) && Array.isArray(values[name]));
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;

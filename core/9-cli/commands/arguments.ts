@@ -29,6 +29,10 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
 /** Arguments of `post`. */
 export interface PostArguments extends ProgramArguments {
   readonly input: string;
+  /** Further jobs. */
+  readonly more: readonly string[];
+  /** Every dialect, the first one included. */
+  readonly dialects: readonly string[];
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
 }

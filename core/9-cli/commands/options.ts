@@ -19,6 +19,17 @@ export const dialectOptions = {
   "no-cache": { type: "boolean", describe: "build a dialect file anew, and keep nothing" },
 } as const satisfies Record<string, Options>;
 
+/** The same of the command that takes several, each for a program of its own. */
+export const postDialects = {
+  dialect: {
+    ...dialectOptions.dialect,
+    array: true,
+    nargs: 1,
+    describe: "a shipped dialect's name, or a file; each one stated gets its program",
+  },
+  "no-cache": dialectOptions["no-cache"],
+} as const satisfies Record<string, Options>;
+
 /** The option for a command's own product. */
 export const outputOption = {
   output: {
