@@ -73,12 +73,12 @@ function stopSentence({ optionalStopMark: mark }: Format): string[] {
 }
 
 /** Says of each key that nobody has answered for that the program rests on a guess. */
-function tellUnanswered({ unanswered, files }: Dialect, report: Report): void {
+export function tellUnanswered({ unanswered, files }: Dialect, report: Report): void {
   for (const key of unanswered)
     report({
       rule: "dialect/unanswered",
       severity: "note",
-      message: `Nobody who knows the machine has said yet that \`${key}\` is true of it; this program takes it as the dialect has it.`,
+      message: `Nobody who knows the machine has said yet that \`${key}\` is true of it; it is taken as the dialect has it.`,
       key,
       place: { source: "command", offset: 0, ...(files[0] === undefined ? {} : { file: files[0] }) },
       fix: `See that it is, state it in the dialect file, and take it out of \`unanswered\`.`,
