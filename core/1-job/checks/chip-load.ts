@@ -1,6 +1,11 @@
 import { atomsPerUnit } from "#base";
 import type { ChipLoads } from "./materials.ts";
 
+/** Chip load fz = vf / (n z): 2 400 / (16 000 x 2) = 0.075 mm. @param turns revolutions to one unit of the feed's time */
+export function chipLoadOf(feed: number, turns: number, flutes: number): number {
+  return feed / (turns * flutes);
+}
+
 /** Chip loads between which a tool of one diameter is usual, atoms a tooth; `undefined`: the table says nothing on that side. */
 export interface UsualChipLoad {
   readonly least: number | undefined;

@@ -1,6 +1,6 @@
 import { isDiameterKnown, milliPerRpm } from "#base";
 import type { Tool } from "../job.ts";
-import { outside, usualChipLoad } from "./chip-load.ts";
+import { chipLoadOf, outside, usualChipLoad } from "./chip-load.ts";
 import { cuttingSpeed, outsideSpeed, tooFast, tooSlow } from "./cutting-speed.ts";
 import * as findings from "./findings.ts";
 import type { ChipLoadWords } from "./findings.ts";
@@ -16,8 +16,7 @@ export function endSpeed(watch: OperationWatch): void {
   const perTooth = operation.feedMode === "per-minute" ? rpm / milliPerRpm : 1;
   const flutes = tool.flutes ?? 0;
   const isKnown = operation.feedMode !== "inverse-time" && flutes > 0 && perTooth > 0;
-  // Chip load fz = vf / (n z): 2 400 / (16 000 x 2) = 0.075 mm.
-  if (isKnown && raise(watch.load, lateral.value / perTooth / flutes, lateral.offset)) {
+  if (isKnown && raise(watch.load, chipLoadOf(lateral.value, perTooth, flutes), lateral.offset)) {
     watch.load.feed = lateral.value;
     watch.load.rpm = rpm;
   }

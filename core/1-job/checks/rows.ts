@@ -14,41 +14,86 @@ export const leastRadius = atomsPerMillimetre / 100;
 /** Looks at the rows of one batch. With rotary axes a place in the stock's box means nothing, so such batches are left out. */
 export function watchRows(job: TradeWatch, watch: OperationWatch, batch: Batch<JobStep>): void {
   if (batch.abc !== undefined) return;
-  const { kind, stated, source } = batch;
   const top = job.job.stock?.max[2] ?? -Infinity;
-  for (let row = 0; row < batch.count; row++) {
-    const what = kind[row];
-    if (what === rowKind.aside) {
-      watchAside(job, watch, batch.asides[batch.aside[row]], source[row]);
-      continue;
-    }
+  for (
+    let row = watchLines(watch, batch, 0, top);
+    row < batch.count;
+    row = watchLines(watch, batch, row, top)
+  )
+    watchRow(job, watch, batch, row++, top);
+}
+
+/**
+ * The hot path: lines that go sideways, which most rows are. Does what `watchRow` does with them, without a call a row.
+ *
+ * @returns the first row that is no such line
+ */
+function watchLines(watch: OperationWatch, batch: Batch<JobStep>, from: number, top: number): number {
+  const { kind, stated, feed, source, count: end } = batch;
+  let { x, y, z } = watch;
+  let most = watch.lateral.value;
+  let lowest = top - watch.depth.value;
+  let row = from;
+  for (; row < end && kind[row] === rowKind.line; row++) {
     const named = stated[row];
-    const x = named & axisBit.x ? batch.x[row] : watch.x;
-    const y = named & axisBit.y ? batch.y[row] : watch.y;
-    if (what === rowKind.hole) {
-      checkHole(job, watch, x, y, source[row]);
-      watch.x = x;
-      watch.y = y;
-      continue;
+    const toX = named & axisBit.x ? batch.x[row] : x;
+    const toY = named & axisBit.y ? batch.y[row] : y;
+    if (toX === x && toY === y) break;
+    x = toX;
+    y = toY;
+    if (named & axisBit.z) z = batch.z[row];
+    if (z >= top) continue;
+    watch.cuts = true;
+    if (feed[row] > most) {
+      most = feed[row];
+      watch.lateral.offset = source[row];
     }
-    const z = named & axisBit.z ? batch.z[row] : watch.z;
-    const sideways = x !== watch.x || y !== watch.y;
-    if (what === rowKind.rapid) {
-      if (sideways && z < watch.operation.clearance) checkRapid(job, watch, x, y, z, source[row]);
-    } else {
-      if (what !== rowKind.line) watchArc(job, what, [x, y, z], batch, row);
-      if (z < top) {
-        const at = source[row];
-        watch.cuts = true;
-        if (sideways || isArc(what)) raise(watch.lateral, batch.feed[row], at);
-        else if (z < watch.z) checkPlunge(job, watch, z, batch.feed[row], at);
-        if (top - z > watch.depth.value) raise(watch.depth, top - z, at);
-      }
+    if (z < lowest) {
+      lowest = z;
+      watch.depth.offset = source[row];
     }
-    watch.x = x;
-    watch.y = y;
-    watch.z = z;
   }
+  watch.x = x;
+  watch.y = y;
+  watch.z = z;
+  watch.lateral.value = most;
+  if (lowest < top) watch.depth.value = top - lowest;
+  return row;
+}
+
+function watchRow(
+  job: TradeWatch,
+  watch: OperationWatch,
+  batch: Batch<JobStep>,
+  row: number,
+  top: number,
+): void {
+  const kind = batch.kind[row];
+  const at = batch.source[row];
+  if (kind === rowKind.aside) {
+    watchAside(job, watch, batch.asides[batch.aside[row]], at);
+    return;
+  }
+  const named = batch.stated[row];
+  const x = named & axisBit.x ? batch.x[row] : watch.x;
+  const y = named & axisBit.y ? batch.y[row] : watch.y;
+  const z = named & axisBit.z ? batch.z[row] : watch.z;
+  const sideways = x !== watch.x || y !== watch.y;
+  if (kind === rowKind.hole) checkHole(job, watch, x, y, at);
+  else if (kind === rowKind.rapid) {
+    if (sideways && z < watch.operation.clearance) checkRapid(job, watch, x, y, z, at);
+  } else {
+    if (isArc(kind)) watchArc(job, kind, [x, y, z], batch, row);
+    if (z < top) {
+      watch.cuts = true;
+      if (isArc(kind) || sideways) raise(watch.lateral, batch.feed[row], at);
+      else if (z < watch.z) checkPlunge(job, watch, z, batch.feed[row], at);
+      raise(watch.depth, top - z, at);
+    }
+  }
+  watch.x = x;
+  watch.y = y;
+  watch.z = z;
 }
 
 function watchArc(
