@@ -1,7 +1,7 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
-import { chooseOperations, openJob } from "#job";
+import { checkTrade, chooseOperations, openJob } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, toolsUsed } from "#report";
@@ -41,8 +41,10 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const common = { job, operations: indexes, capabilities, machine, units };
   const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
   const counts = { moves: 0, dropped: 0 };
+  const checked = checkTrade(opened, operations, jobReport);
   const batches = (): Iterable<Batch> => {
-    const moves = (operation: Operation) => followed(opened.moves(operation, jobReport), means, input.source);
+    const moves = (operation: Operation) =>
+      followed(checked.moves(operation, jobReport), means, input.source);
     const lowered = lower({
       ...common,
       operations,

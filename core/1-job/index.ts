@@ -8,3 +8,4 @@ export { readMoves } from "./read-moves.ts";
 export type { HoleKind, Holes, Job, JobStep, Operation, Tool } from "./job.ts";
 export { chooseOperations } from "./choose-operations.ts";
 export type { Choice } from "./choose-operations.ts";
+export { checkTrade } from "./checks/check-trade.ts";

@@ -1,5 +1,5 @@
 import type { Finding } from "#base";
-import { openJob, writeJob } from "#job";
+import { checkTrade, openJob, writeJob } from "#job";
 import type { Layout, Reportable } from "#report";
 import { clean, locate, toolsUsed } from "#report";
 import type { JobArguments } from "./commands/arguments.ts";
@@ -39,7 +39,8 @@ async function job(args: JobArguments): Promise<Reportable> {
       );
     const opened = openJob(byteSource(input), readingOf(reading), report);
     if (opened === undefined) return { ...refusedResult([]), findings: located() };
-    await putText(target, writeJob(opened, report), () => {
+    const checked = checkTrade(opened, opened.job.operations, report);
+    await putText(target, writeJob(checked, report), () => {
       [input, ...(head ? [head] : [])].forEach(refuseChanged);
       if (failed()) throw carry(findings[0]);
     }).catch((error: unknown) => {

@@ -1,6 +1,6 @@
 import type { FeedMode, Report, ToolKind, UnitSystem } from "#base";
 import { unknownDiameter } from "#base";
-import type { HoleKind, Job, Operation, Tool } from "../job.ts";
+import type { HoleKind, Job, Operation, Stock, Tool } from "../job.ts";
 import { shortestDecimal } from "../scan/shortest-decimal.ts";
 import { scales } from "../scan/number.ts";
 import type { OperationDraft, ToolDraft } from "./drafts.ts";
@@ -55,7 +55,7 @@ export function toClJob(
     name: name === "" ? (head?.name ?? "") : name,
     units,
     program: head?.program ?? { number: undefined, name: undefined },
-    stock: head?.stock,
+    stock: head?.stock && inHead(head.stock),
     fixtures: head?.fixtures ?? [],
     workOffset: head?.workOffset ?? 1,
     clearance: highest,
@@ -63,6 +63,12 @@ export function toClJob(
     operations,
   };
   return { job, drafts: new Map(operations.map((operation, index) => [operation, drafts[index]])) };
+}
+
+/** A stock that the head file states. */
+function inHead(stock: Stock): Stock {
+  const { materialAt } = stock;
+  return materialAt === undefined ? stock : { ...stock, materialAt: { ...materialAt, source: "head" } };
 }
 
 function toOperation(
