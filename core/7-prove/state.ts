@@ -186,6 +186,12 @@ export interface WindowState {
   /** Least and most feed in the feed mode in force. */
   lowFeed: number;
   highFeed: number;
+  /** Highest feed of X, Y and Z, atoms a minute; a feed that was named raises it. */
+  readonly axisMost: Float64Array;
+  /** At or below this feed, in the feed mode in force, no axis can be above its own. */
+  freeFeed: number;
+  /** What a feed in the mode in force is multiplied by to be one a minute; 0 for inverse time. */
+  feedUnit: number;
   /** Rapids at or above this Z are clear of the stock. */
   stockTop: number;
   /** Boxes that work motion stays out of, and the stock, under the work offset in force. */
@@ -318,6 +324,9 @@ function createWindows(): WindowState {
     span: new Float64Array(6).fill(Infinity),
     lowFeed: Infinity,
     highFeed: 0,
+    axisMost: new Float64Array(3).fill(Infinity),
+    freeFeed: 0,
+    feedUnit: 1,
     stockTop: Infinity,
     columns: [],
     stock: undefined,

@@ -1,4 +1,5 @@
 import { linearAxes } from "#base";
+import { setAxisFeeds } from "./axis-feed.ts";
 import { keepOutColumns, stockColumn } from "./boxes.ts";
 import { feedWindow } from "./feed.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
@@ -22,6 +23,7 @@ export function refreshWindows(watch: Watch): void {
   const { low, high } = feedWindow(watch);
   windows.lowFeed = low;
   windows.highFeed = high;
+  setAxisFeeds(watch);
   windows.staleFeed = false;
 }
 
