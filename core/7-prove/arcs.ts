@@ -12,7 +12,7 @@ import { isOver } from "./boxes.ts";
 import { checkShares } from "./axis-feed.ts";
 import { checkFeed, perMinute } from "./feed.ts";
 import { findings } from "./findings.ts";
-import type { Column } from "./state.ts";
+import type { Column } from "./window-state.ts";
 import { checkExtent } from "./travel.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";

@@ -8,7 +8,7 @@ import { checkRackList } from "./rack.ts";
 import { checkDueSpeed, checkRestarted } from "./spindle.ts";
 import { checkResumed } from "./start.ts";
 import { acceptStep } from "./steps.ts";
-import type { WindowState } from "./state.ts";
+import type { WindowState } from "./window-state.ts";
 import { createWatch, loadRow, tell, tellUnlisted } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 import { mayCruise, refreshWindows } from "./windows.ts";

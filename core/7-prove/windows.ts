@@ -3,7 +3,7 @@ import { setAxisFeeds } from "./axis-feed.ts";
 import { keepOutColumns, stockColumn } from "./boxes.ts";
 import { feedWindow } from "./feed.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
-import type { Column } from "./state.ts";
+import type { Column } from "./window-state.ts";
 import { setTravelWindow } from "./travel.ts";
 import { isPlace } from "./watch.ts";
 import type { Watch } from "./watch.ts";
