@@ -71,4 +71,3 @@ export function createWindows(): WindowState {
     outside: 0,
   };
 }
-

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { createArcShape, largestShares, shapeArc } from "#base";
-import type { Plane , rowKind} from "#base";
+import type { Plane, rowKind } from "#base";
 import { seeded } from "../support/seeded.ts";
 import { find } from "./break.ts";
 import { jobFacts } from "./facts.ts";
