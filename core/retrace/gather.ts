@@ -188,7 +188,7 @@ function within(all: Gathering, walk: Walk, between: Between, source: number): v
 
 function notePauses(all: Gathering, walk: Walk, steps: readonly Explained[]): void {
   const draft = current(all);
-  const z = (walk.known & axisBit.z) === 0 ? Infinity : walk.at[2];
+  const z = ((walk.known | walk.kept) & axisBit.z) === 0 ? Infinity : walk.at[2];
   for (const { held } of pausesIn(steps)) {
     if (walk.state.compensated !== "off")
       tellOnce(draft.told, "compensated", () => {
@@ -266,7 +266,8 @@ function motions(all: Gathering, walk: Walk, batch: Batch, from: number, to: num
   for (let row = from; row < to; row++) {
     const is = kind[row];
     if (is === rowKind.rapid) continue;
-    if ((known[row] & linearAxes) !== linearAxes) tellPlace(all, known[row], source[row]);
+    const placed = known[row] | walk.kept;
+    if ((placed & linearAxes) !== linearAxes) tellPlace(all, placed, source[row]);
     if (cuts < 0) cuts = row;
     if (is === rowKind.line) {
       if (

@@ -32,6 +32,8 @@ export interface Walk {
   /** Place of the tool behind it, and which axes are known. */
   readonly at: Float64Array;
   known: number;
+  /** Axes whose place a stop has left open, and to which a job brings the tool back behind it. */
+  kept: number;
   /** Kind of the last motion; -1: none. */
   last: number;
   held: Held[];
@@ -69,6 +71,7 @@ export function createWalk(workshop: Workshop, statesAll: boolean, act: WalkActi
     state: atStart,
     at: new Float64Array(6),
     known: 0,
+    kept: 0,
     last: -1,
     held: [],
     lost: 0,
@@ -158,7 +161,9 @@ function settle(walk: Walk, batch: Batch, row: number): void {
     if (arrived || (walk.phase === "entering" && between.paused && isComplete(walk)))
       finishEntry(walk, batch.source[row], batch, row);
     walk.act.within(walk, between, batch, row);
-    walk.known &= ~placesLost(between);
+    const lost = placesLost(between);
+    walk.kept = between.paused ? walk.known | walk.kept : walk.kept & ~lost;
+    walk.known &= ~lost;
     return;
   }
   const continued = walk.phase === "inside" && !between.swapped && !between.lifted;
@@ -168,6 +173,7 @@ function settle(walk: Walk, batch: Batch, row: number): void {
   Object.assign(walk.entry, { named: 0, level: 0, continued, rotary: 0, drop: undefined });
   walk.act.begin(walk, between, batch, row);
   walk.known &= ~placesLost(between);
+  walk.kept = 0;
 }
 
 /** Axes whose place in work coordinates is not known behind some steps, though it was before. */
@@ -205,9 +211,9 @@ function samePath({ path: first }: ProgramState, { path: second }: ProgramState)
 }
 
 /** Whether the tool stands where it travels: at the level of the approach, and did not cut its way there. */
-function isAtHeight({ known, at, entry, last }: Walk): boolean {
+function isAtHeight({ known, kept, at, entry, last }: Walk): boolean {
   return (
-    (known & axisBit.z) !== 0 &&
+    ((known | kept) & axisBit.z) !== 0 &&
     at[2] >= (entry.drop ?? entry.level) &&
     (last === rowKind.rapid || last === rowKind.hole)
   );
@@ -236,8 +242,10 @@ export function placeIn(batch: Batch, row: number, axis: number): number {
 
 /** Takes the place behind a motion. */
 function follow(walk: Walk, batch: Batch, row: number): void {
-  for (let axis = 0; axis < axes.length; axis++) walk.at[axis] = placeIn(batch, row, axis);
-  walk.known = batch.known[row];
+  const known = batch.known[row];
+  for (let axis = 0; axis < axes.length; axis++)
+    if ((known & (1 << axis)) !== 0) walk.at[axis] = placeIn(batch, row, axis);
+  walk.known = known;
   walk.last = batch.kind[row];
 }
 

@@ -25,6 +25,7 @@ ${examples(
     "and again on each change, with the blocks that changed",
   ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
+  ["post old.ngc --read-as rs274ngc -d router.dialect.yaml", "a program made for another controller"],
 )}`;
 
 /** `tapewright post`: its arguments and help; the work itself is loaded when it is asked for. */
@@ -33,7 +34,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
     command: "post <input>",
     describe: "make the program of a job, and prove it",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(dialectOptions)
         .options(outputOption)
         .options(watchOption)
