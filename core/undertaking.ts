@@ -1,11 +1,12 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
-import { checkTrade, chooseOperations, openJob } from "#job";
+import { checkTrade, chooseOperations } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
+import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
 import type { Digest, JobInput, Means } from "./inputs.ts";
@@ -29,7 +30,7 @@ const emptySetup: Setup = { workOffsets: [], lengths: {}, rack: undefined, spind
 export function undertake(input: JobInput, means: Means, findings: Gathering): Undertaking | undefined {
   const { capabilities, machine: declared, workZero } = means.dialect;
   const jobReport = findings.reportOf("job");
-  const opened = openJob(input.source, input.reading ?? { form: "json" }, jobReport);
+  const opened = openInput(input.source, input.reading ?? { form: "json" }, jobReport);
   if (!opened) return undefined;
   const { job } = opened;
   const operations = chooseOperations(job, input.options, jobReport);
@@ -153,15 +154,22 @@ export function hashFacts(input: JobInput, means: Means): string {
   const digest: Digest = means.createDigest();
   const { format, capabilities, machine, workZero } = means.dialect;
   const { reading, setup, options } = input;
-  const read = reading?.form === "cl" ? { reading: reading.options } : {};
+  const read = reading === undefined || reading.form === "json" ? {} : { reading: withoutBytes(reading) };
   const decided = { format, capabilities, machine, workZero, setup, options, ...read };
   // JSON has no infinity: it is told apart from `null` by its name.
   const plain = JSON.stringify(decided, (_key, value: unknown) => (value === Infinity ? "Infinity" : value));
   digest.update(new TextEncoder().encode(plain));
   for (const chunk of chunksOf(input.source)) digest.update(chunk);
-  if (reading?.form === "cl" && reading.head)
+  if (reading !== undefined && reading.form !== "json" && reading.head)
     for (const chunk of chunksOf(reading.head)) digest.update(chunk);
   return digest.hex();
+}
+
+/** What decides how an input is read, but for the bytes of its head file. */
+function withoutBytes(reading: Exclude<NonNullable<JobInput["reading"]>, { form: "json" }>): unknown {
+  if (reading.form === "cl") return reading.options;
+  const { format, machine } = reading.dialect;
+  return { format, machine };
 }
 
 /** Errors at which a run ends: enough to work on. */

@@ -29,7 +29,7 @@ import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
 
 /** Widest layout: two programs side by side. */
 const widest = 160;
@@ -118,7 +118,8 @@ async function differencesOf(
 
 function pageTarget(output: string, job: PlannedJob, dialects: readonly OpenDialect[]): Target {
   const paths = dialects.flatMap(({ chain }) => chain.map(({ path }) => path));
-  const inputs = [...jobFiles(job), ...protectedDialect(paths)];
+  const readBy = Object.values(readingPaths(job.reading));
+  const inputs = [...jobFiles(job), ...protectedDialect([...paths, ...readBy])];
   return resolveTarget(output, inputs, "page");
 }
 
