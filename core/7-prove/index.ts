@@ -12,3 +12,4 @@ export { recordRow } from "./row-record.ts";
 export type { RowRecord } from "./row-record.ts";
 export { rowText } from "./row-words.ts";
 export type { RowWords } from "./row-words.ts";
+export { centreByRadius, createArcShape } from "./arc-shape.ts";
