@@ -61,13 +61,14 @@ export function boxOf(view: View, box: PlotBox, id: string): string {
 /** Lines at the heights of safe travel, in the views that show heights. */
 export function clearanceLines(view: View, head: PlotHead): string[] {
   if (view.up !== 2) return [];
+  let labelled = -Infinity;
   return head.clearances.flatMap((z) => {
     const y = down(view, [0, 0, z]);
     if (y < view.top || y > view.top + view.height) return [];
-    return [
-      `<path class="clearance" d="M${round(view.left)} ${round(y)}h${round(view.width)}"/>`,
-      textAt(view.left + 16, y - 14, `clearance Z ${placeText(z, head.units)}`, "label"),
-    ];
+    const line = `<path class="clearance" d="M${round(view.left)} ${round(y)}h${round(view.width)}"/>`;
+    if (Math.abs(y - labelled) < 56) return [line];
+    labelled = y;
+    return [line, textAt(view.left + 16, y - 14, `clearance Z ${placeText(z, head.units)}`, "label")];
   });
 }
 

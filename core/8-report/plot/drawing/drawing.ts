@@ -59,7 +59,7 @@ export function plotDrawing(
   const { id } = options;
   const said = notes(head, views[0], drawn.grid);
   const drawnHead = { ...head, remarks: [...head.remarks, ...said] };
-  const legend = options.isAlone ? legendOf(drawnHead, bottom - 60) : { parts: [], bottom: bottom - 100 };
+  const legend = options.isAlone ? legendOf(drawnHead, bottom - 60, id) : { parts: [], bottom: bottom - 100 };
   const height = Math.ceil(legend.bottom);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="plot-drawing" role="img" aria-labelledby="${id}-name" viewBox="0 0 ${sheetWidth} ${height}" width="${sheetWidth / unitsPerMillimetre}mm" height="${round(height / unitsPerMillimetre)}mm">`,

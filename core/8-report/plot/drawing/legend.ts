@@ -29,12 +29,12 @@ const left = 60;
 const indent = 300;
 
 /** Writes all of it below a height of the sheet. */
-export function legendOf(head: PlotHead, top: number): Legend {
+export function legendOf(head: PlotHead, top: number, id: string): Legend {
   const pen: Pen = { parts: [], y: top };
   heading(pen, "Tools and operations");
   head.tools.forEach((tool, index) => toolLines(pen, head, tool, index));
   heading(pen, "Signs");
-  signs(pen, head);
+  signs(pen, head, id);
   heading(pen, "Extents");
   extentLine(pen, head, "feed motions", head.cut);
   extentLine(pen, head, "all motions drawn", head.all);
@@ -84,7 +84,7 @@ export function toolText(
   );
 }
 
-function signs(pen: Pen, { shows, boxes }: PlotHead): void {
+function signs(pen: Pen, { shows, boxes }: PlotHead, id: string): void {
   const line = (style: string, y: number): string => `<path class="${style}" d="M${left} ${round(y)}h190"/>`;
   const kinds = new Set(boxes.map(({ kind }) => kind));
   const samples: (readonly [string, (y: number) => string])[] = [
@@ -98,7 +98,14 @@ function signs(pen: Pen, { shows, boxes }: PlotHead): void {
     ["clearance", (y) => line("clearance", y)],
     ["work zero", (y) => zeroSign(left + 92, y, "work zero")],
     ...(kinds.has("stock") ? [["stock", (y: number) => sample("stock", y)] as const] : []),
-    ...(kinds.has("fixture") ? [["fixture (hatched)", (y: number) => sample("fixture", y)] as const] : []),
+    ...(kinds.has("fixture")
+      ? [
+          [
+            "fixture (hatched)",
+            (y: number) => sample("fixture", y, ` style="fill:url(#${id}-hatch)"`),
+          ] as const,
+        ]
+      : []),
     ...(kinds.has("rack") || kinds.has("keep-out") || kinds.has("travel")
       ? [["rack, keep-out box, travel", (y: number) => line("travel", y)] as const]
       : []),
@@ -112,8 +119,8 @@ function signs(pen: Pen, { shows, boxes }: PlotHead): void {
   });
 }
 
-function sample(style: string, y: number): string {
-  return `<rect class="${style}" x="${left + 40}" y="${round(y - 22)}" width="110" height="44"/>`;
+function sample(style: string, y: number, fill = ""): string {
+  return `<rect class="${style}"${fill} x="${left + 40}" y="${round(y - 22)}" width="110" height="44"/>`;
 }
 
 function extentLine(pen: Pen, { units }: PlotHead, name: string, extent: Extent | undefined): void {
