@@ -1,6 +1,10 @@
 import type { Packing, Plot } from "../plot.ts";
-import { plotDrawing } from "../drawing/drawing.ts";
 
-export async function plotPage(plot: Plot, packing: Pick<Packing, "inflate">): Promise<string> {
-  return Promise.resolve(plotDrawing(plot, packing));
+/**
+ * The page of a plot: HTML that stands alone, without network, with the motions and the listing packed in it. It comes in pieces,
+ * so that a long program is never one text. Loads the template parser and the page's script, which no other report does.
+ */
+export async function plotPage(plot: Plot, packing: Pick<Packing, "inflate">): Promise<Iterable<string>> {
+  const { renderPage } = await import("./render.ts");
+  return renderPage(plot, packing);
 }
