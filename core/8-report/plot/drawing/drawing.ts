@@ -1,3 +1,5 @@
+import { clean } from "../../clean.ts";
+import { wrap } from "../../wrap.ts";
 import type { Extent, Packing, Plot, PlotHead } from "../plot.ts";
 import {
   boxOf,
@@ -96,15 +98,21 @@ function titleOf(head: PlotHead, top: number): { readonly parts: string[]; reado
   const { text, isGood } = statusOf(head);
   const { rapids, lines, arcs, holes } = head.counts;
   const counted = `${lines} lines, ${arcs} arcs, ${holes} holes, ${rapids} rapids`;
+  const said = wrap(text, isGood ? statusColumns : Math.floor(statusColumns * 0.88));
+  const last = top + 90 + (said.length - 1) * 68;
   return {
     parts: [
-      textAt(60, top, head.name, "title"),
-      textAt(60, top + 90, text, isGood ? "" : "warn"),
-      textAt(60, top + 165, `${counted}; places in ${head.units}`, "small"),
+      textAt(60, top, wrap(clean(head.name), titleColumns)[0], "title"),
+      ...said.map((line, index) => textAt(60, top + 90 + index * 68, line, isGood ? "" : "warn")),
+      textAt(60, last + 75, `${counted}; places in ${head.units}`, "small"),
     ],
-    bottom: top + 200,
+    bottom: last + 110,
   };
 }
+
+/** Characters of the title and of what is said below it. */
+const titleColumns = 62;
+const statusColumns = 102;
 
 function definitions(views: readonly View[], id: string): string {
   const clips = views.map(

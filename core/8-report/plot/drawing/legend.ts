@@ -7,8 +7,8 @@ import { placeText } from "../plot.ts";
 import { zeroSign } from "./around.ts";
 import { round, textAt, toolMark } from "./style.ts";
 
-/** Characters of a text over the whole sheet, units between lines, and findings that are listed. */
-const columns = 128;
+/** Characters of a text over the whole sheet in letters as wide as those of common screen fonts, units between lines, and findings that are listed. */
+const columns = 104;
 const leading = 68;
 const mostFindings = 40;
 const mostOperations = 12;
@@ -54,7 +54,9 @@ function heading(pen: Pen, text: string): void {
 }
 
 function paragraph(pen: Pen, x: number, text: string, style: string): void {
-  for (const line of wrap(clean(text), Math.floor(columns - x / 30))) {
+  // Strong letters are wider.
+  const width = Math.floor((columns - x / 34) * (style === "warn" ? 0.88 : 1));
+  for (const line of wrap(clean(text), width)) {
     pen.y += leading;
     pen.parts.push(textAt(x, pen.y, line, style));
   }

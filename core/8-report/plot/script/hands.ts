@@ -5,8 +5,8 @@ import { pan, turnBy } from "./camera.ts";
 /** What hands may ask for. */
 export interface Handled {
   readonly camera: Camera;
-  /** The picture is to be drawn anew, coarse while it goes on moving. */
-  readonly moved: (isGoingOn: boolean) => void;
+  /** The picture moves: it is to be drawn anew. */
+  readonly moved: () => void;
   readonly clicked: (x: number, y: number) => void;
   readonly view: (name: ViewName) => void;
 }
@@ -37,7 +37,7 @@ export function takeHands(surface: HTMLElement, handled: Handled): void {
     (event) => {
       event.preventDefault();
       zoomAt(surface, handled.camera, Math.exp(-event.deltaY * 0.0015), event.clientX, event.clientY);
-      handled.moved(false);
+      handled.moved();
     },
     { passive: false },
   );
@@ -62,7 +62,7 @@ function takeKeys(surface: HTMLElement, { camera, moved, view }: Handled): void 
     else if (keyViews[event.key] !== undefined) return view(keyViews[event.key]);
     else return;
     event.preventDefault();
-    moved(false);
+    moved();
   });
 }
 
@@ -90,11 +90,10 @@ function takePointers(surface: HTMLElement, handled: Handled): void {
     else turnBy(camera, dx, dy);
     strayed += Math.abs(dx) + Math.abs(dy);
     [last.x, last.y] = [event.clientX, event.clientY];
-    moved(true);
+    moved();
   });
   const lift = (event: PointerEvent): void => {
     if (!down.delete(event.pointerId)) return;
-    moved(false);
     const { left, top } = surface.getBoundingClientRect();
     if (event.type === "pointerup" && strayed < clickPixels)
       handled.clicked(event.clientX - left, event.clientY - top);

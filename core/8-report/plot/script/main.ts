@@ -25,6 +25,9 @@ const finest = 1 / 5000;
 /** Pixels around a finding in which a click means it. */
 const reach = 14;
 
+/** Lines that are drawn while the picture moves, where the browser is not fast enough for all. */
+const mostMoving = 40_000;
+
 async function start(): Promise<void> {
   const head = JSON.parse(takeText("plot-head")) as PageHead;
   const packed = takeText("plot-moves").split("\n").filter(Boolean);
@@ -36,13 +39,14 @@ async function start(): Promise<void> {
   const look = createLook(head, centre);
   const show = createShow(look);
   const pieces: Piece[] = [];
-  const steps = createSteps({ head, look, pieces, listing, moved: show.ask });
+  const steps = createSteps({ head, look, pieces, listing, moved: () => show.ask(true) });
   connect(head, look, show, steps);
   const diagonal = Math.hypot(...[0, 1, 2].map((axis) => work.max[axis] - work.min[axis]));
   const maker = {
     head,
     centre: [...centre] as [number, number, number],
     tolerance: diagonal * finest,
+    joined: Math.max(1, Math.ceil(movesOf(head) / mostMoving)),
     way: 0,
   };
   let first = 0;
@@ -56,8 +60,12 @@ async function start(): Promise<void> {
     steps.refresh();
   }
   steps.goTo(head.lines, false);
-  element("loading").textContent = "";
+  element("loading").textContent = show.picture.note();
   document.documentElement.dataset["ready"] = show.picture.name;
+}
+
+function movesOf({ counts }: PlotHead): number {
+  return counts.rapids + counts.lines + counts.arcs + counts.holes;
 }
 
 function createLook(head: PlotHead, centre: Point): Look {
@@ -98,7 +106,7 @@ function connect(head: PageHead, look: Look, show: Show, steps: Steps): void {
   };
   takeHands(element("view"), {
     camera,
-    moved: show.ask,
+    moved: () => show.ask(true),
     view,
     clicked: (x, y) => {
       const hit = show.marks().find((mark) => Math.hypot(mark.x - x, mark.y - y) < reach);

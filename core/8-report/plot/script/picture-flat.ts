@@ -1,30 +1,34 @@
 /** Motions drawn without a graphics card: on a canvas, a part of the lines while the picture moves, and all of them when it rests. */
 import { createProjection } from "./camera.ts";
 import { css, dashes } from "./palette.ts";
-import { endBytes, look } from "./pieces.ts";
+import { coarseSplit, endBytes, goesOn, lineSplit, look } from "./pieces.ts";
 import type { Piece } from "./pieces.ts";
 import type { Drawing, Picture, ShownInk } from "./picture.ts";
 
-/** Lines drawn while the picture moves. */
-const mostMoving = 40_000;
+/** Most lines that are drawn one by one; of more, some stand for others at rest, too. */
+const mostFine = 250_000;
 
 export function createFlatPicture(canvas: HTMLCanvasElement): Picture {
   const context = canvas.getContext("2d");
   if (context === null) throw new Error("the browser has no canvas");
   const pieces: Piece[] = [];
+  let lines = 0;
   return {
     name: "canvas",
-    add: (piece) => void pieces.push(piece),
-    draw(drawing) {
+    note: () => `Drawn without the graphics card${lines > mostFine ? ", and coarsely" : ""}.`,
+    add(piece) {
+      pieces.push(piece);
+      lines += piece.lines;
+    },
+    draw(asked) {
+      const drawing = lines > mostFine ? { ...asked, isMoving: true } : asked;
       const { width, height, background } = drawing;
       const ratio = canvas.width / width;
       context.setTransform(ratio, 0, 0, ratio, 0, 0);
       context.fillStyle = css({ colour: background });
       context.fillRect(0, 0, width, height);
       context.translate(width / 2, height / 2);
-      const lines = pieces.reduce((sum, piece) => sum + piece.lines, 0);
-      const stride = drawing.isMoving ? Math.max(1, Math.ceil(lines / mostMoving)) : 1;
-      for (const path of pathsOf(pieces, drawing, stride).values()) stroke(context, path);
+      for (const path of pathsOf(pieces, drawing).values()) stroke(context, path);
     },
   };
 }
@@ -37,35 +41,46 @@ interface OpenPath {
 }
 
 /** One path for each look, so that a canvas has few strokes to make. */
-function pathsOf(pieces: readonly Piece[], drawing: Drawing, stride: number): Map<string, OpenPath> {
+function pathsOf(pieces: readonly Piece[], drawing: Drawing): Map<string, OpenPath> {
   const project = createProjection(drawing.camera);
   const paths = new Map<string, OpenPath>();
-  let last: OpenPath | undefined;
   for (const piece of pieces) {
-    if (piece.ends === undefined) continue;
-    const view = new DataView(piece.ends);
-    const split = piece.lineOfMove[Math.min(Math.max(drawing.done - piece.first, 0), piece.moves.count)];
-    for (let line = 0; line < piece.lines; line += stride) {
-      const at = 2 * line * endBytes;
-      const kind = view.getUint8(at + 16);
-      const operation = view.getUint16(at + 18, true);
-      const index = { tool: view.getUint8(at + 17), operation, kind: kind - 1 }[drawing.colourBy];
-      const isOwn = kind !== look.rapid && kind !== look.machine;
-      const ink = isOwn ? drawing.inks[index] : kind === look.rapid ? drawing.rapid : drawing.machine;
-      if (!ink.isShown) continue;
-      const isDone = line < split;
-      const name = `${isDone} ${isOwn ? index : -kind - 1}`;
-      let open = paths.get(name);
-      if (open === undefined)
-        paths.set(name, (open = { path: new Path2D(), ink, isDone, width: isOwn ? 1.6 : 1 }));
+    const ends = drawing.isMoving ? piece.coarse.ends : piece.ends;
+    if (ends === undefined) continue;
+    const split = drawing.isMoving ? coarseSplit(piece, drawing.done) : lineSplit(piece, drawing.done);
+    const [floats, looks] = [new Float32Array(ends), new Uint32Array(ends)];
+    let last: OpenPath | undefined;
+    for (let line = 0; 2 * line * endBytes < ends.byteLength; line++) {
+      const at = (2 * line * endBytes) / 4;
+      const open = pathOf(paths, drawing, looks[at + 4], line < split);
       // A way that goes on is one line, or its dashes would begin again at each of its pieces.
-      const goesOn = open === last && line >= stride && stride === 1 && isJoined(view, at);
-      if (!goesOn) open.path.moveTo(...project(...placeAt(view, at)));
-      open.path.lineTo(...project(...placeAt(view, at + endBytes)));
+      if (open !== undefined && (open !== last || !goesOn(floats, looks, line)))
+        open.path.moveTo(...project(floats[at], floats[at + 1], floats[at + 2]));
+      open?.path.lineTo(...project(floats[at + 5], floats[at + 6], floats[at + 7]));
       last = open;
     }
   }
   return paths;
+}
+
+/** The path that a line belongs to; undefined where it is not shown. `what`: look, tool, and operation in two bytes. */
+function pathOf(
+  paths: Map<string, OpenPath>,
+  drawing: Drawing,
+  what: number,
+  isDone: boolean,
+): OpenPath | undefined {
+  const kind = what & 255;
+  const isOwn = kind !== look.rapid && kind !== look.machine;
+  const index = { tool: (what >> 8) & 255, operation: what >>> 16, kind: kind - 1 }[drawing.colourBy];
+  const ink = isOwn ? drawing.inks[index] : kind === look.rapid ? drawing.rapid : drawing.machine;
+  if (!ink.isShown) return undefined;
+  const name = `${isDone} ${isOwn ? index : -kind - 1}`;
+  const known = paths.get(name);
+  if (known !== undefined) return known;
+  const open = { path: new Path2D(), ink, isDone, width: isOwn ? 1.6 : 1 };
+  paths.set(name, open);
+  return open;
 }
 
 function stroke(context: CanvasRenderingContext2D, { path, ink, isDone, width }: OpenPath): void {
@@ -75,15 +90,4 @@ function stroke(context: CanvasRenderingContext2D, { path, ink, isDone, width }:
   context.setLineDash([...dashes[ink.dash]]);
   context.stroke(path);
   context.globalAlpha = 1;
-}
-
-function placeAt(view: DataView, at: number): [number, number, number] {
-  return [view.getFloat32(at, true), view.getFloat32(at + 4, true), view.getFloat32(at + 8, true)];
-}
-
-/** Whether a line begins where the one before it ends. */
-function isJoined(view: DataView, at: number): boolean {
-  return [0, 4, 8].every(
-    (part) => view.getFloat32(at + part, true) === view.getFloat32(at - endBytes + part, true),
-  );
 }

@@ -1,7 +1,8 @@
 /** Motions drawn by the graphics card. Lines are one pixel wide there; cuts are drawn three times, a pixel apart, while they are few. */
 import { directions } from "./camera.ts";
-import { endBytes } from "./pieces.ts";
-import type { Picture, ShownInk } from "./picture.ts";
+import type { Piece } from "./pieces.ts";
+import { coarseSplit, endBytes, lineSplit } from "./pieces.ts";
+import type { Drawing, Picture, ShownInk } from "./picture.ts";
 
 const vertexShader = `#version 300 es
 in vec3 place; in float way; in uvec4 what;
@@ -42,11 +43,16 @@ const mostWide = 300_000;
 const faint = 0.28;
 
 interface Buffer {
-  readonly array: WebGLVertexArrayObject;
-  readonly first: number;
-  readonly lineOfMove: Uint32Array;
-  readonly moves: number;
+  readonly fine: WebGLVertexArrayObject;
+  readonly coarse: WebGLVertexArrayObject;
+  readonly piece: Piece;
 }
+
+/** Lines that any card draws in time. */
+const fewLines = 60_000;
+
+/** Milliseconds in which all motions must be drawn, or fewer are while the picture moves. */
+const patience = 30;
 
 /** Undefined where the browser has no WebGL 2. */
 export function createGlPicture(canvas: HTMLCanvasElement): Picture | undefined {
@@ -54,99 +60,117 @@ export function createGlPicture(canvas: HTMLCanvasElement): Picture | undefined 
   if (gl === null) return undefined;
   const program = link(gl);
   if (program === undefined) return undefined;
-  const at = (name: string): WebGLUniformLocation | null => gl.getUniformLocation(program, name);
-  const places = Object.fromEntries(
-    [
-      "target",
-      "rightward",
-      "upward",
-      "half_size",
-      "shift",
-      "scale",
-      "by",
-      "inks",
-      "rapid",
-      "machine",
-      "background",
-      "strength",
-    ].map((name) => [name, at(name)]),
-  );
+  const found = new Map<string, WebGLUniformLocation | null>();
+  const at = (name: string): WebGLUniformLocation | null => {
+    if (!found.has(name)) found.set(name, gl.getUniformLocation(program, name));
+    return found.get(name) ?? null;
+  };
   const buffers: Buffer[] = [];
   const texture = gl.createTexture();
   let lines = 0;
+  /** Milliseconds that all lines took; undefined until they were drawn once. */
+  let time: number | undefined;
+  const isSlow = (): boolean => lines > fewLines && (time ?? Infinity) > patience;
   return {
     name: "graphics card",
+    note: () => "",
     add(piece) {
-      const array = gl.createVertexArray();
-      gl.bindVertexArray(array);
-      gl.bindBuffer(gl.ARRAY_BUFFER, gl.createBuffer());
-      gl.bufferData(gl.ARRAY_BUFFER, piece.ends!, gl.STATIC_DRAW);
+      const fine = upload(gl, program, piece.ends!);
       piece.ends = undefined;
-      attribute(gl, program, "place", 3, 0);
-      attribute(gl, program, "way", 1, 12);
-      const what = gl.getAttribLocation(program, "what");
-      gl.enableVertexAttribArray(what);
-      gl.vertexAttribIPointer(what, 4, gl.UNSIGNED_BYTE, endBytes, 16);
-      const { first, lineOfMove, moves } = piece;
-      buffers.push({ array, first, lineOfMove, moves: moves.count });
+      buffers.push({ fine, coarse: upload(gl, program, piece.coarse.ends), piece });
       lines += piece.lines;
     },
     draw(drawing) {
-      const { camera, width, height, background } = drawing;
-      const ratio = canvas.width / width;
-      gl.viewport(0, 0, canvas.width, canvas.height);
-      gl.clearColor(background[0] / 255, background[1] / 255, background[2] / 255, 1);
-      gl.clear(gl.COLOR_BUFFER_BIT);
-      gl.useProgram(program);
-      const { right, up } = directions(camera);
-      gl.uniform3fv(places["target"], camera.target);
-      gl.uniform3fv(places["rightward"], right);
-      gl.uniform3fv(places["upward"], up);
-      gl.uniform2f(places["half_size"], width / 2, height / 2);
-      gl.uniform1f(places["scale"], camera.scale);
-      gl.uniform1i(places["by"], ["tool", "operation", "kind"].indexOf(drawing.colourBy));
-      gl.uniform3fv(
-        places["background"],
-        background.map((part) => part / 255),
-      );
-      gl.uniform4fv(
-        places["rapid"],
-        coded(drawing.rapid).map((part) => part / 255),
-      );
-      gl.uniform4fv(
-        places["machine"],
-        coded(drawing.machine).map((part) => part / 255),
-      );
+      const began = performance.now();
+      const isCoarse = drawing.isMoving && isSlow();
+      const isWide = lines <= mostWide && !drawing.isMoving;
+      setView(gl, program, at, drawing);
       setInks(gl, texture, drawing.inks);
-      gl.uniform1i(places["inks"], 0);
-      const wide =
-        lines > mostWide || drawing.isMoving
-          ? [[0, 0]]
-          : [
-              [0, 0],
-              [1 / ratio, 0],
-              [0, 1 / ratio],
-            ];
-      for (const [strength, part] of [
-        [faint, "rest"],
-        [1, "done"],
-      ] as const)
-        for (const [x, y] of wide) {
-          gl.uniform2f(places["shift"], x, y);
-          gl.uniform1f(places["strength"], strength);
-          for (const buffer of buffers) drawPart(gl, buffer, drawing.done, part);
+      const pixel = drawing.width / canvas.width;
+      for (const [strength, part] of passes) {
+        gl.uniform1f(at("strength"), strength);
+        for (const [x, y] of isWide ? wide : narrow) {
+          gl.uniform2f(at("shift"), x * pixel, y * pixel);
+          for (const buffer of buffers) drawPart(gl, buffer, drawing.done, part, isCoarse);
         }
+      }
+      if (drawing.isMoving || lines <= fewLines || time !== undefined) return;
+      // To read a pixel waits for the card to have drawn them all.
+      gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, new Uint8Array(4));
+      time = performance.now() - began;
     },
   };
 }
 
-function drawPart(gl: WebGL2RenderingContext, buffer: Buffer, done: number, part: "done" | "rest"): void {
-  const split = buffer.lineOfMove[Math.min(Math.max(done - buffer.first, 0), buffer.moves)];
-  const all = buffer.lineOfMove[buffer.moves];
+/** What is still to come is drawn first, and faint. */
+const passes = [
+  [faint, "rest"],
+  [1, "done"],
+] as const;
+
+/** Shifts by pixels that make a line wider. */
+const narrow = [[0, 0]] as const;
+const wide = [
+  [0, 0],
+  [1, 0],
+  [0, 1],
+] as const;
+
+function setView(
+  gl: WebGL2RenderingContext,
+  program: WebGLProgram,
+  at: (name: string) => WebGLUniformLocation | null,
+  { camera, width, height, background, colourBy, rapid, machine }: Drawing,
+): void {
+  const parts = (bytes: readonly number[]): number[] => bytes.map((byte) => byte / 255);
+  const [red, green, blue] = parts(background);
+  gl.viewport(0, 0, gl.drawingBufferWidth, gl.drawingBufferHeight);
+  gl.clearColor(red, green, blue, 1);
+  gl.clear(gl.COLOR_BUFFER_BIT);
+  gl.useProgram(program);
+  const { right, up } = directions(camera);
+  gl.uniform3fv(at("target"), camera.target);
+  gl.uniform3fv(at("rightward"), right);
+  gl.uniform3fv(at("upward"), up);
+  gl.uniform2f(at("half_size"), width / 2, height / 2);
+  gl.uniform1f(at("scale"), camera.scale);
+  gl.uniform1i(at("by"), ["tool", "operation", "kind"].indexOf(colourBy));
+  gl.uniform3f(at("background"), red, green, blue);
+  gl.uniform4fv(at("rapid"), parts(coded(rapid)));
+  gl.uniform4fv(at("machine"), parts(coded(machine)));
+  gl.uniform1i(at("inks"), 0);
+}
+
+function drawPart(
+  gl: WebGL2RenderingContext,
+  { fine, coarse, piece }: Buffer,
+  done: number,
+  part: "done" | "rest",
+  isCoarse: boolean,
+): void {
+  const split = isCoarse ? coarseSplit(piece, done) : lineSplit(piece, done);
+  const all = isCoarse ? piece.coarse.firstLine.length - 1 : piece.lines;
   const [from, to] = part === "done" ? [0, split] : [split, all];
   if (to === from) return;
-  gl.bindVertexArray(buffer.array);
+  gl.bindVertexArray(isCoarse ? coarse : fine);
   gl.drawArrays(gl.LINES, 2 * from, 2 * (to - from));
+}
+
+function upload(
+  gl: WebGL2RenderingContext,
+  program: WebGLProgram,
+  ends: ArrayBuffer,
+): WebGLVertexArrayObject {
+  const array = gl.createVertexArray();
+  gl.bindVertexArray(array);
+  gl.bindBuffer(gl.ARRAY_BUFFER, gl.createBuffer());
+  gl.bufferData(gl.ARRAY_BUFFER, ends, gl.STATIC_DRAW);
+  attribute(gl, program, "place", 3, 0);
+  attribute(gl, program, "way", 1, 12);
+  const what = gl.getAttribLocation(program, "what");
+  gl.enableVertexAttribArray(what);
+  gl.vertexAttribIPointer(what, 4, gl.UNSIGNED_BYTE, endBytes, 16);
+  return array;
 }
 
 /** Colour, and in the last byte the dashes and whether it is shown. */

@@ -30,6 +30,8 @@ export interface Drawing {
 /** A way to draw motions on a canvas. */
 export interface Picture {
   readonly name: string;
+  /** What is said of it on the page; empty for nothing. */
+  readonly note: () => string;
   readonly add: (piece: Piece) => void;
   readonly draw: (drawing: Drawing) => void;
 }

@@ -16,6 +16,8 @@ export interface Piece {
   readonly lineOfMove: Uint32Array;
   /** Two ends for each line, `endBytes` each; undefined once the graphics card has them. */
   ends: ArrayBuffer | undefined;
+  /** What is drawn in their place while the picture moves. */
+  readonly coarse: CoarseLines;
   readonly lines: number;
 }
 
@@ -35,6 +37,8 @@ export interface PieceMaker {
   readonly centre: readonly [number, number, number];
   /** How far chords may be from an arc, micrometres. */
   readonly tolerance: number;
+  /** Lines that one stands for while the picture moves. */
+  readonly joined: number;
   way: number;
 }
 
@@ -65,14 +69,14 @@ export function makePiece(bytes: Uint8Array, first: number, maker: PieceMaker): 
     lineOfMove[row + 1] = writer.count() / 2;
     [from[0], from[1], from[2]] = to;
   }
-  return { moves, first, lineOfMove, ends: writer.ends(), lines: writer.count() / 2 };
+  const ends = writer.ends();
+  return { moves, first, lineOfMove, ends, coarse: coarsen(ends, maker.joined), lines: writer.count() / 2 };
 }
 
 interface EndWriter {
   readonly add: (
-    x: number,
-    y: number,
-    z: number,
+    place: ArrayLike<number>,
+    centre: readonly number[],
     way: number,
     look: number,
     tool: number,
@@ -82,23 +86,99 @@ interface EndWriter {
   readonly ends: () => ArrayBuffer;
 }
 
+const floatsOfEnd = endBytes / 4;
+
 function createEnds(room: number): EndWriter {
   let buffer = new ArrayBuffer(room * endBytes);
-  let view = new DataView(buffer);
+  let floats = new Float32Array(buffer);
+  let bytes = new Uint8Array(buffer);
   let count = 0;
-  const add: EndWriter["add"] = (x, y, z, way, kind, tool, operation) => {
-    if ((count + 1) * endBytes > buffer.byteLength) {
-      const larger = new ArrayBuffer(buffer.byteLength * 2);
-      new Uint8Array(larger).set(new Uint8Array(buffer));
-      [buffer, view] = [larger, new DataView(larger)];
-    }
-    const at = count++ * endBytes;
-    [x, y, z, way].forEach((value, index) => view.setFloat32(at + 4 * index, value, true));
-    view.setUint8(at + 16, kind);
-    view.setUint8(at + 17, tool);
-    view.setUint16(at + 18, operation, true);
+  const grow = (): void => {
+    const larger = new ArrayBuffer(buffer.byteLength * 2);
+    new Uint8Array(larger).set(bytes);
+    [buffer, floats, bytes] = [larger, new Float32Array(larger), new Uint8Array(larger)];
+  };
+  const add: EndWriter["add"] = (place, centre, way, kind, tool, operation) => {
+    if ((count + 1) * endBytes > buffer.byteLength) grow();
+    const at = count * floatsOfEnd;
+    floats[at] = place[0] - centre[0];
+    floats[at + 1] = place[1] - centre[1];
+    floats[at + 2] = place[2] - centre[2];
+    floats[at + 3] = way;
+    const what = count * endBytes + 16;
+    bytes[what] = kind;
+    bytes[what + 1] = tool;
+    bytes[what + 2] = operation & 255;
+    bytes[what + 3] = operation >> 8;
+    count++;
   };
   return { add, count: () => count, ends: () => buffer.slice(0, count * endBytes) };
+}
+
+/** Lines that stand for others while the picture moves: one for so many that go on from each other and look alike. */
+export interface CoarseLines {
+  readonly ends: ArrayBuffer;
+  /** First line of each, and behind the last, the number of lines. */
+  readonly firstLine: Uint32Array;
+}
+
+/** Lines of a piece that are done when so many of all motions are. */
+export function lineSplit(
+  { lineOfMove, first, moves }: Pick<Piece, "lineOfMove" | "first" | "moves">,
+  done: number,
+): number {
+  return lineOfMove[Math.min(Math.max(done - first, 0), moves.count)];
+}
+
+/** The same of its coarse lines. */
+export function coarseSplit(
+  piece: Pick<Piece, "lineOfMove" | "first" | "moves" | "coarse">,
+  done: number,
+): number {
+  const line = lineSplit(piece, done);
+  const { firstLine } = piece.coarse;
+  let [low, high] = [0, firstLine.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (firstLine[middle + 1] <= line) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Joins lines of a piece by so many. */
+export function coarsen(ends: ArrayBuffer, joined: number): CoarseLines {
+  const floats = new Float32Array(ends);
+  const looks = new Uint32Array(ends);
+  const lines = ends.byteLength / endBytes / 2;
+  const taken = new Uint8Array(ends);
+  const coarse = new Uint8Array(ends.byteLength);
+  const firsts: number[] = [];
+  let line = 0;
+  while (line < lines) {
+    const first = line++;
+    while (line < lines && line - first < joined && goesOn(floats, looks, line)) line++;
+    const at = 2 * firsts.length * endBytes;
+    coarse.set(taken.subarray(2 * first * endBytes, (2 * first + 1) * endBytes), at);
+    coarse.set(taken.subarray((2 * line - 1) * endBytes, 2 * line * endBytes), at + endBytes);
+    firsts.push(first);
+  }
+  return {
+    ends: coarse.buffer.slice(0, 2 * firsts.length * endBytes),
+    firstLine: Uint32Array.from([...firsts, lines]),
+  };
+}
+
+/** Whether a line begins where the one before it ends, and looks like it. */
+export function goesOn(floats: Float32Array, looks: Uint32Array, line: number): boolean {
+  const at = 2 * line * floatsOfEnd;
+  const last = at - floatsOfEnd;
+  return (
+    floats[at] === floats[last] &&
+    floats[at + 1] === floats[last + 1] &&
+    floats[at + 2] === floats[last + 2] &&
+    looks[at + 4] === looks[last + 4]
+  );
 }
 
 function lookOf(mark: number): number {
@@ -126,19 +206,8 @@ function drawLines(
   const line = (a: readonly number[], b: readonly number[]): void => {
     const length = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
     if (maker.way > wayAround) maker.way %= wayAround;
-    for (const [place, way] of [
-      [a, maker.way],
-      [b, maker.way + length],
-    ] as const)
-      writer.add(
-        place[0] - centre[0],
-        place[1] - centre[1],
-        place[2] - centre[2],
-        way,
-        kind,
-        tool,
-        operation,
-      );
+    writer.add(a, centre, maker.way, kind, tool, operation);
+    writer.add(b, centre, maker.way + length, kind, tool, operation);
     maker.way += length;
   };
   if (arc >= 0) {

@@ -25,6 +25,9 @@ export interface Look {
   mark: number;
 }
 
+/** Milliseconds after the last motion of the picture until it is drawn in full. */
+const restsAfter = 300;
+
 /** The drawing part of the page. */
 export interface Show {
   readonly picture: Picture;
@@ -46,6 +49,7 @@ export function createShow(look: Look): Show {
   const scheme = (): Scheme => (dark.matches ? "dark" : "light");
   let asked = 0;
   let isMoving = false;
+  let resting = 0;
   let marks: readonly MarkOnScreen[] = [];
   const draw = (): void => {
     asked = 0;
@@ -77,6 +81,8 @@ export function createShow(look: Look): Show {
   };
   const ask = (moving = false): void => {
     isMoving = moving;
+    clearTimeout(resting);
+    if (moving) resting = window.setTimeout(() => ask(), restsAfter);
     asked ||= requestAnimationFrame(draw);
   };
   const resize = (): void => {

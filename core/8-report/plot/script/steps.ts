@@ -16,8 +16,8 @@ export interface Stepping {
   readonly look: Look;
   readonly pieces: readonly Piece[];
   readonly listing: Listing;
-  /** The picture is to be drawn anew. */
-  readonly moved: (isGoingOn: boolean) => void;
+  /** The picture moves: it is to be drawn anew. */
+  readonly moved: () => void;
 }
 
 /** The steps of the page. */
@@ -40,7 +40,7 @@ export function createSteps(stepping: Stepping): Steps {
   const goTo = (wanted: number, isSaid: boolean): void => {
     line = Math.min(lines, Math.max(1, Math.round(wanted)));
     slider.value = number.value = String(line);
-    place(stepping, line, isPlaying);
+    place(stepping, line);
     void showLines(stepping, askings, line, isSaid, (asked) => goTo(asked, true));
   };
   const play = (isOn: boolean): void => {
@@ -73,17 +73,23 @@ export function createSteps(stepping: Stepping): Steps {
   element("to-start").addEventListener("click", () => goTo(1, true));
   element("to-end").addEventListener("click", () => goTo(lines, true));
   element("play").addEventListener("click", () => play(!isPlaying));
-  return { goTo, refresh: () => place(stepping, line, isPlaying) };
+  element("listing").addEventListener("keydown", (event) => {
+    const by = { ArrowUp: -1, ArrowDown: 1, PageUp: -2 * linesAround, PageDown: 2 * linesAround }[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    step(by)();
+  });
+  return { goTo, refresh: () => place(stepping, line) };
 }
 
 /** Puts tool and progress to where the line leaves them. */
-function place({ head, look, pieces, moved }: Stepping, line: number, isPlaying: boolean): void {
+function place({ head, look, pieces, moved }: Stepping, line: number): void {
   look.done = movesUpTo(pieces, line);
   const last = moveAt(pieces, look.done - 1);
   if (last === undefined) {
     look.tool = undefined;
     element("place").textContent = "The place of the tool is not known yet.";
-    return moved(isPlaying);
+    return moved();
   }
   const at = placeOf(last);
   const operation = head.operations[last.piece.moves.operation[last.row]];
@@ -92,7 +98,7 @@ function place({ head, look, pieces, moved }: Stepping, line: number, isPlaying:
   const places = [..."XYZ"].map((letter, axis) => `${letter} ${placeText(at[axis], head.units)}`).join("  ");
   element("place").textContent =
     `${places} ${head.units}, ${operation.id} ${operation.name}, T${tool.number}, ${kindText(last)}`;
-  moved(isPlaying);
+  moved();
 }
 
 /** Shows the lines around one; of two askings the later one counts. */
