@@ -77,17 +77,22 @@ export function createPathText(grid: number, window: Window): PathText {
       end(rest[4], rest[5]);
     },
     hole(centreX, centreY, radius) {
-      const [x, y, r] = [snap(centreX), snap(centreY), short(radius)];
-      if (!isNew(`${x} ${y} ${r}`)) return;
-      const half = short(Math.max(radius, 8) * 1.3);
-      add(`M${short(x - half)} ${y}h${short(2 * half)}M${x} ${short(y - half)}v${short(2 * half)}`);
-      if (radius > 0)
-        add(`M${short(x - r)} ${y}a${r} ${r} 0 1 0 ${short(2 * r)} 0a${r} ${r} 0 1 0 ${short(-2 * r)} 0`);
+      const [x, y] = [snap(centreX), snap(centreY)];
+      if (isNew(`${x} ${y} ${short(radius)}`)) add(holeText(x, y, short(radius)));
       end(NaN, NaN);
     },
     text: () => parts.join(""),
     length: () => length,
   };
+}
+
+/** A cross, and a circle around it where the radius is known. */
+function holeText(x: number, y: number, radius: number): string {
+  const half = short(Math.max(radius, 8) * 1.3);
+  const cross = `M${short(x - half)} ${y}h${short(2 * half)}M${x} ${short(y - half)}v${short(2 * half)}`;
+  if (radius === 0) return cross;
+  const [turn, width] = [`a${radius} ${radius} 0 1 0`, short(2 * radius)];
+  return `${cross}M${short(x - radius)} ${y}${turn} ${width} 0${turn} ${-width} 0`;
 }
 
 function short(value: number): number {

@@ -5,7 +5,7 @@ import { fit } from "./camera.ts";
 import { canvas, element } from "./elements.ts";
 import type { Shown } from "./legend.ts";
 import { inksOf } from "./legend.ts";
-import type { MarkOnScreen, ToolPlace } from "./overlay.ts";
+import type { Laying, MarkOnScreen, ToolPlace } from "./overlay.ts";
 import { layOver } from "./overlay.ts";
 import type { Scheme } from "./palette.ts";
 import type { Drawing, Picture } from "./picture.ts";
@@ -55,29 +55,13 @@ export function createShow(look: Look): Show {
     asked = 0;
     const { clientWidth: width, clientHeight: height } = surface;
     if (width === 0 || height === 0 || context === null) return;
-    const style = getComputedStyle(document.documentElement);
-    const colour = (name: string): string => style.getPropertyValue(name).trim();
-    const { camera, colourBy, done } = look;
-    const inks = inksOf(look.head, colourBy, look.shown, scheme());
-    const background = parts(colour("--sheet"));
-    picture.draw({ camera, width, height, background, colourBy, done, isMoving, ...inks });
-    const [ink, soft, paper, alarm] = ["--ink", "--soft", "--sheet", "--bad"].map(colour);
-    const { head, centre, tool, mark } = look;
-    const showsBoxes = look.shown.boxes;
-    marks = layOver(context, {
-      head,
-      camera,
-      centre,
-      width,
-      height,
-      ink,
-      soft,
-      paper,
-      alarm,
-      tool,
-      mark,
-      showsBoxes,
-    });
+    const { head, colourBy, shown } = look;
+    const colours = coloursOf(document.documentElement);
+    const size = { width, height };
+    const background = parts(colours.paper);
+    const inks = inksOf(head, colourBy, shown, scheme());
+    picture.draw({ ...look, ...size, ...inks, background, isMoving });
+    marks = layOver(context, { ...look, ...size, ...colours, showsBoxes: shown.boxes });
   };
   const ask = (moving = false): void => {
     isMoving = moving;
@@ -86,11 +70,7 @@ export function createShow(look: Look): Show {
     asked ||= requestAnimationFrame(draw);
   };
   const resize = (): void => {
-    const ratio = devicePixelRatio;
-    for (const one of [document.getElementById("motions") as HTMLCanvasElement, over]) {
-      one.width = Math.max(1, Math.round(surface.clientWidth * ratio));
-      one.height = Math.max(1, Math.round(surface.clientHeight * ratio));
-    }
+    fitCanvases(surface);
     ask();
   };
   resize();
@@ -106,6 +86,21 @@ export function createShow(look: Look): Show {
     scheme,
     marks: () => marks,
   };
+}
+
+/** Gives each canvas the pixels of the screen that it covers. */
+function fitCanvases(surface: HTMLElement): void {
+  for (const one of surface.querySelectorAll("canvas")) {
+    one.width = Math.max(1, Math.round(surface.clientWidth * devicePixelRatio));
+    one.height = Math.max(1, Math.round(surface.clientHeight * devicePixelRatio));
+  }
+}
+
+/** Colours of the page's style, as the scheme has them. */
+function coloursOf(page: HTMLElement): Pick<Laying, "ink" | "soft" | "paper" | "alarm"> {
+  const style = getComputedStyle(page);
+  const colour = (name: string): string => style.getPropertyValue(name).trim();
+  return { ink: colour("--ink"), soft: colour("--soft"), paper: colour("--sheet"), alarm: colour("--bad") };
 }
 
 /** A canvas that has given a context of one kind gives none of another. */
