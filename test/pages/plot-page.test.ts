@@ -287,6 +287,9 @@ browserTest("on paper stand the view from above, its legend and the cautions, an
   await page.emulateMedia({ media: "print" });
   expect(await page.locator(".paper svg.plot-drawing").isVisible()).toBe(true);
   expect(await page.locator(".paper").innerText()).toContain("T1 face-mill");
+  const samples = await each<number>(page, ".paper .sample", "one.getBoundingClientRect().width");
+  expect(samples).toHaveLength(6);
+  expect(Math.max(...samples)).toBeLessThan(60);
   expect(await page.getByText("A picture proves nothing").isVisible()).toBe(true);
   for (const id of ["view", "play", "listing", "legend"])
     expect(await page.locator(`#${id}`).isVisible()).toBe(false);

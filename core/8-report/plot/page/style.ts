@@ -50,6 +50,7 @@ th, td { text-align: right; padding: 0.15rem 0.75rem 0.15rem 0; font-variant-num
 th { text-align: left; font-weight: 600; }
 .dashed { padding-left: 1.1rem; list-style: "– "; font-size: 0.9rem; }
 .paper { display: none; }
+.paper .plot-drawing { max-width: 100%; height: auto; }
 .said { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 @media (max-width: 52rem) {
   main { grid-template-columns: minmax(0, 1fr); }
@@ -63,8 +64,7 @@ th { text-align: left; font-weight: 600; }
   main { display: block; }
   .stage, .skip, .on-screen { display: none; }
   .paper { display: block; }
-  .paper svg { width: 100%; height: auto; max-height: 150mm; }
-  .paper svg path { vector-effect: none; }
+  .paper .plot-drawing { width: 100%; height: auto; max-height: 150mm; }
   #findings button { border: none; padding: 0; background: none; color: inherit; }
   h2 { break-after: avoid; }
   li, tr { break-inside: avoid; }
