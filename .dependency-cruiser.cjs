@@ -72,6 +72,35 @@ module.exports = {
       to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
     },
     {
+      name: "plot-is-called-by-the-command",
+      comment: "Plotting stands beside the pipeline: the command calls it, and nothing else.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/plot/", "^core/9-cli/"] },
+      to: { path: "^core/plot/" },
+    },
+    {
+      name: "plot-through-the-index",
+      comment:
+        "It reaches stages through their index.ts alone, leaves 9-cli alone, and is reached through its own.",
+      severity: "error",
+      from: { path: "^core/plot/" },
+      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "reach-plot-through-its-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/plot/" },
+      to: { path: "^core/plot/(?!index\\.ts$)" },
+    },
+    {
+      name: "page-script-is-bundled",
+      comment: "The script of a page runs in a browser: it is made into a text, and nothing imports it.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/8-report/plot/script/" },
+      to: { path: "^core/8-report/plot/script/" },
+    },
+    {
       name: "infer-is-called-by-the-command",
       comment:
         "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",

@@ -3,6 +3,7 @@ import createParser from "yargs";
 import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
+import { plotCommand } from "./commands/plot.ts";
 import { jobCommand } from "./commands/job.ts";
 import { proveCommand } from "./commands/prove.ts";
 import { whyCommand } from "./commands/why.ts";
@@ -40,6 +41,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(proveCommand(end))
     .command(compareCommand(end))
     .command(whyCommand(end))
+    .command(plotCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end, words))
     .epilogue(
@@ -48,7 +50,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, compare, why, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, plot, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })

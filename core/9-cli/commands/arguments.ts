@@ -58,6 +58,13 @@ export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
   readonly output?: string | undefined;
 }
 
+/** Arguments of `plot`. */
+export interface PlotArguments extends Omit<ProgramArguments, "dialect"> {
+  readonly input: string;
+  readonly dialect?: string | undefined;
+  readonly output?: string | undefined;
+}
+
 /** Arguments of `why`. */
 export interface WhyArguments extends ProgramArguments {
   readonly input: string;

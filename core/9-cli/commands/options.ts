@@ -64,6 +64,22 @@ export const severalDialects = {
   },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that draws. */
+export const plotOptions = {
+  dialect: {
+    ...dialectOptions.dialect,
+    demandOption: false,
+    describe: "draw the program for it: a name, or a file",
+  },
+  "no-cache": dialectOptions["no-cache"],
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the picture, .svg or .html; else NAME.svg beside the job",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -199,7 +215,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "compare", "why", "job", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "plot", "job", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */
