@@ -10,7 +10,7 @@ import type { Staged } from "./files/staged.ts";
 import { abandon, commit, discard, stage } from "./files/staged.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./prepare.ts";
+import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
 import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
@@ -36,17 +36,19 @@ export async function runPost(args: PostArguments): Promise<number> {
 
 async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
+  const simulate = simulationOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
   const { input, head, setup } = args;
   const files = [input, head, setup].filter((file) => file !== undefined);
   const madeFrom = [...files, ...Object.values(loaded.paths)];
-  const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
+  const result =
+    "refused" in loaded ? refusedDialect(loaded) : await post(args, { options, simulate }, loaded);
   return { result, madeFrom };
 }
 
 async function post(
   args: PostArguments,
-  options: ProgramOptions,
+  { options, simulate }: { options: ProgramOptions; simulate: PostPlan["simulate"] },
   prepared: LoadedDialect,
 ): Promise<Reportable> {
   try {
@@ -55,7 +57,7 @@ async function post(
     try {
       const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
       const target = resolveTarget(output, protectedFiles(job, prepared), "program");
-      return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
+      return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, simulate, staged }));
     } finally {
       jobFiles(job).forEach(closeInput);
     }

@@ -135,7 +135,7 @@ function meetFixtures(walk: Walk, body: ReadyBody): void {
   for (const fixture of fixtures) {
     const meet = (what: string, radius: number, lift: number): void => {
       const depth = depthIn(fixture, path, radius - sizes.tolerance, lift + sizes.tolerance);
-      if (depth > 0) tell(walk, "fixture", `${what} the fixture ${fixture.name}`, depth + sizes.tolerance);
+      if (depth > 0) tell(walk, "fixture", `${what} ${fixture.name}`, depth + sizes.tolerance);
     };
     if (lowest < fixture.top) meet("the tool cuts into", radiusAt(body.shape, fixture.top - lowest), 0);
     if (body.shank) meet("the shank meets", body.shank.radius, body.shank.lift);

@@ -32,56 +32,57 @@ function warning(rule: string, message: string, fix: string): Draft {
 
 const times = (rows: number): string => (rows === 1 ? "" : `, in ${String(rows)} motions, the deepest here`);
 
-/** One function a cause: rule, message and way out. */
-const drafts: Readonly<Record<Kind, (meeting: Meeting, depth: string, who: string) => Draft>> = {
-  rapid: ({ rows }, depth, who) =>
+/** One function a cause: rule, message and way out. `where` is "in op10 with tool 1", or "with tool 1". */
+const drafts: Readonly<Record<Kind, (meeting: Meeting, depth: string, where: string) => Draft>> = {
+  rapid: ({ rows }, depth, where) =>
     warning(
       "motion/rapid-through-material",
-      `${who}: a rapid goes through material that is left there, up to ${depth} deep${times(rows)}.`,
+      `A rapid ${where} goes through material that is left there, up to ${depth} deep${times(rows)}.`,
       "Rise above it first, or cut it away before.",
     ),
-  stopped: ({ rows, detail }, depth, who) =>
+  stopped: ({ rows, detail }, depth, where) =>
     warning(
       "motion/stopped-in-material",
-      `${who}: ${detail} while the tool stands in material, up to ${depth} deep${times(rows)}.`,
+      `While the tool stands in material ${where}, ${detail}; it is up to ${depth} deep there${times(rows)}.`,
       "Take the tool out of the material first.",
     ),
-  flutes: ({ rows }, depth, who) =>
+  flutes: ({ rows }, depth, where) =>
     warning(
       "limit/shank",
-      `${who}: the cut is deeper than the cutting edges are long, by up to ${depth}${times(rows)}.`,
+      `A cut ${where} is deeper than the cutting edges are long, by up to ${depth}${times(rows)}.`,
       "Cut in more steps down, or take a tool with longer edges (`fluteLength`).",
     ),
-  shank: ({ rows }, depth, who) =>
+  shank: ({ rows }, depth, where) =>
     warning(
       "limit/shank",
-      `${who}: above its cutting edges the tool meets a wall that is left, over up to ${depth} of its height${times(rows)}.`,
+      `Above its cutting edges the tool meets a wall that is left ${where}, over up to ${depth} of its height${times(rows)}.`,
       "Take a tool with longer edges (`fluteLength`) or a thinner shank (`shank`), or widen the cut.",
     ),
-  holder: ({ rows }, depth, who) =>
+  holder: ({ rows }, depth, where) =>
     warning(
       "limit/holder",
-      `${who}: the holder meets material that is left, up to ${depth} deep${times(rows)}.`,
+      `The holder meets material that is left ${where}, up to ${depth} deep${times(rows)}.`,
       "Let the tool stick out further (`stickOut`), or cut the material away before.",
     ),
-  below: (_, depth, who) =>
+  below: (_, depth, where) =>
     warning(
       "limit/below-stock",
-      `${who}: the tool goes ${depth} below the stock, into what it lies on.`,
+      `A cut ${where} goes ${depth} below the stock, into what it lies on.`,
       "Lift the cut, or see that a spoil board as thick as that lies under the stock.",
     ),
-  fixture: ({ rows, detail }, depth, who) =>
+  fixture: ({ rows, detail }, depth, where) =>
     warning(
       "limit/fixture",
-      `${who}: ${detail}, up to ${depth} below its top${times(rows)}.`,
+      `A motion ${where} goes into a fixture: ${detail}, up to ${depth} below its top${times(rows)}.`,
       "Go around it or above it, or move the clamp.",
     ),
 };
 
 /** A meeting as a finding without its place. */
 export function words(meeting: Meeting, units: UnitSystem): Draft {
-  const who = `${meeting.part}${meeting.part.startsWith("tool ") ? "" : `, tool ${String(meeting.tool)}`}`;
-  return drafts[meeting.kind](meeting, depthText(meeting.worst, units), who);
+  const tool = `tool ${String(meeting.tool)}`;
+  const where = meeting.part === tool ? `with ${tool}` : `in ${meeting.part} with ${tool}`;
+  return drafts[meeting.kind](meeting, depthText(meeting.worst, units), where);
 }
 
 /** What was left out of the simulation or taken for granted, a note. */
@@ -94,7 +95,7 @@ export function breaksThrough(parts: readonly string[], deepest: number, units: 
   return {
     rule: "limit/below-stock",
     severity: "note",
-    message: `${parts.join(", ")}: tools go below the stock, ${depthText(deepest, units)} at most.`,
+    message: `Tools go below the stock, ${depthText(deepest, units)} at most: in ${parts.join(", ")}.`,
     fix: "See that nothing is in the way there: a spoil board, or a gap below.",
   };
 }

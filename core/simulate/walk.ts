@@ -1,5 +1,5 @@
 import type { CycleDefinition, FeedMode } from "#base";
-import type { Contour } from "./compensation.ts";
+import type { Contour } from "./contour.ts";
 import type { SimulationFacts, SimulationSizes } from "./facts.ts";
 import type { HeightField } from "./field.ts";
 import type { Part, Stretch } from "./figures.ts";

@@ -26,8 +26,14 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly setup?: string | undefined;
 }
 
+/** Values of `simulationOptions`. */
+export interface SimulationArguments {
+  readonly simulate?: boolean | undefined;
+  readonly resolution?: string | undefined;
+}
+
 /** Arguments of `post`. */
-export interface PostArguments extends ProgramArguments {
+export interface PostArguments extends ProgramArguments, SimulationArguments {
   readonly input: string;
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
@@ -40,7 +46,7 @@ export interface JobArguments extends ReportArguments, ReadingArguments {
 }
 
 /** Arguments of `prove`. */
-export interface ProveArguments extends ProgramArguments {
+export interface ProveArguments extends ProgramArguments, SimulationArguments {
   readonly program: string;
   readonly against?: string | undefined;
 }

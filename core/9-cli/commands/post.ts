@@ -8,6 +8,7 @@ import {
   programOptions,
   readingOptions,
   reportOptions,
+  simulationOptions,
   watchOption,
 } from "./options.ts";
 
@@ -25,6 +26,7 @@ ${examples(
     "and again on each change, with the blocks that changed",
   ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
+  ["post plate.json -d router.dialect.yaml --simulate", "and what each motion meets in the stock"],
 )}`;
 
 /** `tapewright post`: its arguments and help; the work itself is loaded when it is asked for. */
@@ -38,6 +40,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(outputOption)
         .options(watchOption)
         .options(programOptions)
+        .options(simulationOptions)
         .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
