@@ -127,3 +127,18 @@ export function heightAt(result: SimulationResult, x: number, y: number): number
   const row = Math.floor((y - map.y) / map.cellY);
   return map.heights[row * map.columns + column];
 }
+
+/** Stock of 80 x 80 x 30 mm with its top at 0. */
+export const deepStock: readonly [Point, Point] = [
+  [0, 0, -30],
+  [80, 80, 0],
+];
+
+export const endMill: TestTool = { kind: "end-mill", diameter: 6 };
+
+/** A slot along X in steps down of 2 mm, with its walls left. */
+export function slotTo(depth: number): Item[] {
+  const levels = Array.from({ length: depth / 2 }, (_, index) => -2 * (index + 1));
+  const passes = levels.flatMap((z) => [line(20, 40, z), line(60, 40), line(20, 40)]);
+  return [rapid(20, 40), rapid(undefined, undefined, 5), ...passes];
+}

@@ -2,37 +2,24 @@ import { describe, expect, it } from "vitest";
 import { mm } from "../prove/layout.ts";
 import type { Item } from "../prove/layout.ts";
 import {
-  arc,
   corner,
   cut,
+  deepStock,
   doneOf,
+  endMill,
   heightAt,
   hole,
   line,
   plunge,
   rapid,
-  removedBy,
   rulesOf,
+  slotTo,
   step,
 } from "./cutting.ts";
-import type { Cutting, Point, TestTool } from "./cutting.ts";
+import type { Cutting, TestTool } from "./cutting.ts";
 
-const stock: readonly [Point, Point] = [
-  [0, 0, -30],
-  [80, 80, 0],
-];
+const stock = deepStock;
 
-/** A slot of 6 mm in steps down of 2 mm, with its walls left. */
-function slotTo(depth: number): Item[] {
-  const levels = Array.from({ length: depth / 2 }, (_, index) => -2 * (index + 1));
-  return [
-    rapid(20, 40),
-    rapid(undefined, undefined, 5),
-    ...levels.flatMap((z) => [line(20, 40, z), line(60, 40), line(20, 40)]),
-  ];
-}
-
-const endMill: TestTool = { kind: "end-mill", diameter: 6 };
 const found = (tool: TestTool, items: readonly Item[], more: Partial<Cutting> = {}): string[] =>
   rulesOf(cut({ stock, tools: [tool], items, ...more }));
 
@@ -202,275 +189,6 @@ describe("what does not cut", () => {
       ]);
     },
   );
-});
-
-describe("what is left out is said once", () => {
-  it("no stock", () => {
-    const result = cut({ tools: [endMill], items: slotTo(4) });
-    expect(rulesOf(result)).toEqual(["note motion/not-simulated"]);
-    expect(result.done).toBeUndefined();
-  });
-
-  it("another work offset", () => {
-    const offset = (number: number): Item => step({ kind: "work-offset", number });
-    const items = [
-      offset(1),
-      ...slotTo(4),
-      rapid(undefined, undefined, 5),
-      offset(2),
-      ...slotTo(10),
-      line(1, 1),
-    ];
-    const result = cut({ stock, tools: [endMill], items });
-    expect(rulesOf(result)).toEqual(["note motion/not-simulated"]);
-    expect(heightAt(result, 40, 40)).toBeCloseTo(-4, 4);
-  });
-
-  it("a rotary axis that has turned", () => {
-    const items = [
-      ...slotTo(4),
-      rapid(undefined, undefined, 5),
-      { move: { kind: "rapid" as const, a: 90 } },
-      ...slotTo(10),
-    ];
-    const result = cut({ stock, tools: [endMill], items });
-    expect(rulesOf(result)).toEqual(["note motion/not-simulated"]);
-    expect(heightAt(result, 40, 40)).toBeCloseTo(-4, 4);
-  });
-
-  it("an angle that is taken for granted, and a tool of unknown size", () => {
-    const result = cut({ stock, tools: [{ kind: "drill", diameter: 6 }], items: plunge(40, 40, -4) });
-    expect(result.findings[0].message).toContain("a point of 118 degrees");
-    expect(
-      rulesOf(cut({ stock, tools: [{ kind: "drill", diameter: 100_000 }], items: plunge(40, 40, -4) })),
-    ).toEqual(["note motion/not-simulated"]);
-  });
-
-  it("cells that would not fit into memory", () => {
-    const result = cut({
-      stock,
-      tools: [endMill],
-      items: [],
-      sizes: { resolution: 0.01, mostCellsStated: 1e6 },
-    });
-    expect(rulesOf(result)).toEqual(["note motion/not-simulated"]);
-    const { map } = doneOf(result);
-    expect(map.columns * map.rows).toBeLessThanOrEqual(1e6);
-  });
-});
-
-describe("figures", () => {
-  const parts = [
-    { id: "op10", tool: 1, from: 0 },
-    { id: "op20", tool: 2, from: 160 },
-  ];
-  it("go to the operation and the tool that cut", () => {
-    const items = [
-      ...plunge(20, 20, -2),
-      line(60, 20),
-      rapid(undefined, undefined, 5),
-      rapid(20, 50),
-      ...plunge(20, 50, -2),
-      line(60, 50),
-    ];
-    const result = cut({
-      stock,
-      tools: [endMill, { kind: "end-mill", number: 2, diameter: 10 }],
-      items,
-      facts: { parts },
-      sizes: { resolution: 0.2 },
-    });
-    const { operations, tools } = doneOf(result);
-    expect(operations.map(({ id, tool }) => [id, tool])).toEqual([
-      ["op10", 1],
-      ["op20", 2],
-    ]);
-    expect(operations[0].removed).toBeCloseTo((40 * 6 + Math.PI * 9) * 2, -1);
-    expect(operations[1].removed).toBeCloseTo((40 * 10 + Math.PI * 25) * 2, -1);
-    expect(tools.map(({ removed }) => removed)).toEqual(operations.map(({ removed }) => removed));
-  });
-
-  it("give the rate of a full slot as width times depth times feed", () => {
-    const { operations } = doneOf(
-      cut({
-        stock,
-        tools: [endMill],
-        items: [
-          rapid(20, 40),
-          rapid(undefined, undefined, 5),
-          line(20, 40, -2, { feed: 100 }),
-          line(60, 40, undefined, { feed: 900 }),
-          line(60, 60, undefined, { feed: 300 }),
-        ],
-      }),
-    );
-    expect(operations[0].greatestRate / (6 * 2 * 900)).toBeCloseTo(1, 1);
-  });
-
-  it("give the rate of a hole as its area times the feed, however far the way down through air", () => {
-    const items = [rapid(40, 40), rapid(undefined, undefined, 25), line(40, 40, -10, { feed: 100 })];
-    const { operations } = doneOf(
-      cut({ stock, tools: [{ kind: "end-mill", diameter: 10 }], items, sizes: { resolution: 0.1 } }),
-    );
-    expect(operations[0].greatestRate / (Math.PI * 25 * 100)).toBeCloseTo(1, 1);
-  });
-});
-
-describe("a program without operations", () => {
-  const facts = (swap: "controller" | "operator" | "rack") => ({
-    parts: [],
-    source: "program" as const,
-    machine: {
-      rapids: "straight" as const,
-      swap,
-      rack: {
-        pockets: [
-          { x: mm(10), y: mm(20) },
-          { x: mm(10), y: mm(90) },
-        ],
-      } as never,
-    },
-    rack: [7, 2],
-  });
-  const tools = [endMill, { kind: "end-mill" as const, number: 2, diameter: 10 }];
-  const slotOf = (result: ReturnType<typeof cut>): string =>
-    doneOf(result)
-      .operations.map(({ id, removed }) => `${id} ${(removed / 2 / 40).toFixed(0)}`)
-      .join(", ");
-  const slot = [...plunge(20, 40, -2), line(60, 40)];
-  it("is told by the tools that its steps put into the spindle", () => {
-    const select = step({ kind: "select-tool", tool: 2 });
-    const change = step({ kind: "change-tool" });
-    const run = (swap: "controller" | "operator" | "rack", items: Item[]) =>
-      slotOf(cut({ stock, tools, items: [...items, ...slot], facts: facts(swap) }));
-    expect(run("controller", [select, change])).toBe("tool 2 12");
-    expect(run("operator", [select, step({ kind: "pause", optional: false })])).toBe("tool 2 12");
-    const pocket: Item = { move: { kind: "rapid", machine: true, x: 10, y: 90 } };
-    expect(run("rack", [pocket, step({ kind: "auxiliary", action: "clamp", code: "" })])).toBe("tool 2 12");
-    expect(run("controller", [select])).toBe("tool 0 0");
-  });
-});
-
-describe("compensation", () => {
-  const on = (value: "left" | "right" | "off"): Item => step({ kind: "compensation", value, offset: 1 });
-  it("leaves the contour: a square from inside, with the tool's radius in its corners", () => {
-    const items = [
-      ...plunge(40, 40, -2),
-      on("left"),
-      line(40, 30),
-      line(60, 30),
-      line(60, 50),
-      line(30, 50),
-      line(30, 30),
-      line(45, 30),
-      on("off"),
-      line(45, 40),
-    ];
-    const result = cut({ stock, tools: [endMill], items, sizes: { resolution: 0.25 } });
-    for (const [x, y] of [
-      [45, 29.8],
-      [60.2, 40],
-      [45, 50.2],
-      [29.8, 40],
-      [60.1, 29.9],
-      [29.9, 50.1],
-    ])
-      expect(heightAt(result, x, y)).toBe(0);
-    for (const [x, y] of [
-      [45, 30.2],
-      [59.8, 40],
-      [45, 49.8],
-      [30.2, 40],
-    ])
-      expect(heightAt(result, x, y)).toBeCloseTo(-2, 5);
-    // A ring of 6 mm inside the contour, its four outer corners rounded, and the entry from the middle.
-    expect(heightAt(result, 59.5, 30.5)).toBe(0);
-    expect(heightAt(result, 58.5, 31.5)).toBeCloseTo(-2, 5);
-  });
-
-  it("leaves the contour: a disc from outside, by arcs and around corners", () => {
-    const square = [
-      ...plunge(15, 20, -2),
-      on("left"),
-      line(25, 25),
-      line(25, 55),
-      arc(55, 55, undefined, { c1: 40, c2: 55, turns: -1 }),
-      line(55, 25),
-      line(25, 25),
-      line(25, 30),
-      on("off"),
-      line(15, 30),
-    ];
-    const area = 30 * 30 + (Math.PI * 15 * 15) / 2;
-    const volume = removedBy({
-      stock: [
-        [0, 0, -30],
-        [80, 90, 0],
-      ],
-      tools: [endMill],
-      items: square,
-      sizes: { resolution: 0.2 },
-    });
-    // Around a convex contour the tool clears a band of its diameter: perimeter times width, and a full turn at the corners.
-    const perimeter = 30 * 3 + Math.PI * 15;
-    const band = perimeter * 6 + Math.PI * 36;
-    expect(area).toBeGreaterThan(0);
-    // The entry and the exit lie outside of the band.
-    expect(volume / 2).toBeGreaterThan(band);
-    expect(volume / 2).toBeLessThan(band + 2 * 6 * 12);
-    const result = cut({
-      stock: [
-        [0, 0, -30],
-        [80, 90, 0],
-      ],
-      tools: [endMill],
-      items: square,
-      sizes: { resolution: 0.2 },
-    });
-    for (const [x, y] of [
-      [25.3, 40],
-      [54.7, 40],
-      [40, 69.7],
-      [40, 25.3],
-      [30, 65.8],
-    ])
-      expect(heightAt(result, x, y)).toBe(0);
-    for (const [x, y] of [
-      [24.7, 40],
-      [55.3, 40],
-      [40, 70.3],
-      [40, 24.7],
-      [28.9, 66.1],
-    ])
-      expect(heightAt(result, x, y)).toBeCloseTo(-2, 5);
-  });
-
-  it("ends an inner corner between a line and an arc where both ways cross", () => {
-    // A half moon: a line along y = 30, and an arc of radius 15 about its middle.
-    const items = [
-      ...plunge(40, 38, -2),
-      on("left"),
-      line(40, 30),
-      line(55, 30),
-      arc(25, 30, undefined, { c1: 40, c2: 30, turns: 1 }),
-      line(40, 30),
-      on("off"),
-      line(40, 38),
-    ];
-    const result = cut({ stock, tools: [endMill], items, sizes: { resolution: 0.2 } });
-    const { map } = doneOf(result);
-    let outside = 0;
-    map.heights.forEach((height, index) => {
-      const x = map.x + ((index % map.columns) + 0.5) * map.cellX;
-      const y = map.y + (Math.floor(index / map.columns) + 0.5) * map.cellY;
-      const inside = y > 30 - 0.02 && Math.hypot(x - 40, y - 30) < 15.02;
-      if (height < -0.01 && !inside) outside++;
-    });
-    expect(outside).toBe(0);
-    expect(heightAt(result, 40, 30.3)).toBeCloseTo(-2, 5);
-    expect(heightAt(result, 40, 44.7)).toBeCloseTo(-2, 5);
-    expect(heightAt(result, 51, 31)).toBeCloseTo(-2, 5);
-  });
 });
 
 it("a hole of a cycle is cut at its place, and the rapids between holes are looked at", () => {
