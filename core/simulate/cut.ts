@@ -1,3 +1,4 @@
+import { linearAxes } from "#base";
 import { addMotion, endStretch, noteRate } from "./figures.ts";
 import { depthIn } from "./fixtures.ts";
 import { enter } from "./ledger.ts";
@@ -17,7 +18,7 @@ export function cutTo(walk: Walk, x: number, y: number, z: number, minutes: numb
   begin(walk, x, y, z);
   if (body === undefined || walk.part === undefined) return;
   if (body.cuts) {
-    const lowered = path.length === 0 && walk.known === 7 ? Math.max(walk.z - z, 0) : 0;
+    const lowered = path.length === 0 && walk.known === linearAxes ? Math.max(walk.z - z, 0) : 0;
     sweeper.removes = true;
     sweeper.lift = 0;
     sweeper.begun = walk.begun;
@@ -57,11 +58,11 @@ function noteCutting(walk: Walk, body: ReadyBody, lowered: number, minutes: numb
 export function rapidTo(walk: Walk, x: number, y: number, z: number): void {
   const { body, sweeper } = walk;
   const from = { x: walk.x, y: walk.y, z: walk.z };
+  const mayLead = walk.facts.machine.rapids !== "straight" && walk.known === linearAxes;
   begin(walk, x, y, z);
   endStretch(walk.stretch);
   if (body === undefined || walk.part === undefined) return;
-  if (walk.facts.machine.rapids !== "straight" && from.x !== x && from.y !== y)
-    checkCorners(walk, body, from, x, y, z);
+  if (mayLead && from.x !== x && from.y !== y) checkCorners(walk, body, from, x, y, z);
   begin(walk, x, y, z);
   if (checkRapid(walk, body) && body.cuts) {
     sweeper.removes = true;
@@ -145,7 +146,7 @@ function meetFixtures(walk: Walk, body: ReadyBody): void {
 
 function begin(walk: Walk, x: number, y: number, z: number): void {
   // What is not known of the start is above: the tool comes straight down.
-  if ((walk.known & 7) === 7) setPath(walk.path, walk.x, walk.y, walk.z, x, y, z);
+  if (walk.known === linearAxes) setPath(walk.path, walk.x, walk.y, walk.z, x, y, z);
   else setPath(walk.path, x, y, z, x, y, z);
 }
 
@@ -153,7 +154,7 @@ function arrive(walk: Walk, x: number, y: number, z: number): void {
   walk.x = x;
   walk.y = y;
   walk.z = z;
-  walk.known = 7;
+  walk.known = linearAxes;
 }
 
 function noteDepth({ part, at }: Walk, z: number): void {

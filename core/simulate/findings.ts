@@ -67,7 +67,7 @@ const drafts: Readonly<Record<Kind, (meeting: Meeting, depth: string, where: str
   below: (_, depth, where) =>
     warning(
       "limit/below-stock",
-      `A cut ${where} goes ${depth} below the stock, into what it lies on.`,
+      `The tool goes ${depth} below the stock ${where}, into what it lies on.`,
       "Lift the cut, or see that a spoil board as thick as that lies under the stock.",
     ),
   fixture: ({ rows, detail }, depth, where) =>

@@ -1,20 +1,21 @@
 import type { Batch, Finding } from "#base";
 import { axisBit, frame, linearAxes, rowKind } from "#base";
 import type { SimulationFacts, SimulationSizes } from "./facts.ts";
-import { createField, volumeLeft } from "./field.ts";
+import { resultOf } from "./conclude.ts";
+import { createField } from "./field.ts";
 import type { HeightField } from "./field.ts";
-import { byTool, createPart, createStretch, endStretch, figuresOf } from "./figures.ts";
+import { createPart, createStretch, endStretch } from "./figures.ts";
 import type { Part } from "./figures.ts";
-import { breaksThrough, depthText, notSimulated } from "./findings.ts";
+import { depthText, notSimulated } from "./findings.ts";
 import { fixtureOf } from "./fixtures.ts";
 import { heldAtStart } from "./held.ts";
-import { createLedger, enter, findingsOf } from "./ledger.ts";
+import { createLedger } from "./ledger.ts";
 import { workMotion } from "./motion.ts";
 import { createPath } from "./path.ts";
-import type { HeightMap, SimulationResult } from "./result.ts";
+import type { SimulationResult } from "./result.ts";
 import { bodyOf, thinner } from "./shape.ts";
 import type { Body } from "./shape.ts";
-import { chooseResolution, surestWall, usualSizes } from "./sizes.ts";
+import { chooseResolution, usualSizes } from "./sizes.ts";
 import { hear } from "./steps.ts";
 import { createSweeper } from "./sweep.ts";
 import type { ReadyBody, Walk } from "./walk.ts";
@@ -48,15 +49,38 @@ export function createSimulation(facts: SimulationFacts, sizes: Partial<Simulati
   const { cell, coarsened } = chooseResolution(stock, bodies, all);
   const field = createField(stock, cell);
   const walk = createWalk(facts, all, field, bodies);
-  const notes = coarsened
-    ? [
-        notSimulated(
-          `Cells of ${depthText(all.resolution ?? 0, facts.units)} are more than the memory of a simulation holds; they are ${depthText(cell, facts.units)} wide.`,
-          "State a coarser resolution, or a smaller stock.",
-        ),
-      ]
-    : [];
+  const notes = resolutionNotes(facts, all, coarsened, cell, bodies);
   return { accept: (batch) => acceptBatch(walk, batch), end: () => resultOf(walk, notes) };
+}
+
+/** What is told of the width of the cells: finer is more than the memory holds, or wider than a tool can be seen by. */
+function resolutionNotes(
+  { units }: SimulationFacts,
+  { resolution = 0 }: SimulationSizes,
+  coarsened: boolean,
+  cell: number,
+  bodies: readonly Body[],
+): Omit<Finding, "place">[] {
+  const width = depthText(cell, units);
+  const small = bodies.filter(({ cuts, shape }) => cuts && shape.radius < cell).map(({ number }) => number);
+  return [
+    ...(coarsened
+      ? [
+          notSimulated(
+            `Cells of ${depthText(resolution, units)} are more than the memory of a simulation holds; they are ${width} wide.`,
+            "State a coarser resolution, or a smaller stock.",
+          ),
+        ]
+      : []),
+    ...(small.length > 0
+      ? [
+          notSimulated(
+            `Cells of ${width} are wider than the radius of tool ${small.join(", ")}: much of what it cuts, or meets, falls between their centres.`,
+            "State a finer resolution.",
+          ),
+        ]
+      : []),
+  ];
 }
 
 function createWalk(
@@ -78,6 +102,7 @@ function createWalk(
     fixtures: facts.fixtures.map(fixtureOf),
     parts,
     part: undefined,
+    span: { from: Infinity, to: Infinity },
     body: undefined,
     held: heldAtStart(facts),
     stretch: createStretch(),
@@ -151,18 +176,17 @@ function isSeen(walk: Walk, batch: Batch, row: number): boolean {
 
 /** Finds the part of the work that a row belongs to, and the tool of it. */
 function findPart(walk: Walk): void {
-  const { facts, at, held, part } = walk;
+  const { facts, at, held, part, span, parts } = walk;
   if (facts.parts.length === 0) {
     if (part?.tool !== held.tool) enterPart(walk, toolPart(walk, held.tool));
     return;
   }
-  const { parts } = facts;
-  const now = part === undefined ? -1 : walk.parts.indexOf(part);
-  const inside = (index: number): boolean =>
-    index >= 0 && at.offset >= parts[index].from && !(at.offset >= (parts[index + 1]?.from ?? Infinity));
-  if (inside(now)) return;
-  const next = parts.findIndex((_, index) => inside(index));
-  if (next >= 0) enterPart(walk, walk.parts[next]);
+  if (at.offset >= span.from && at.offset < span.to) return;
+  const index = facts.parts.findLastIndex(({ from }) => from <= at.offset);
+  if (index < 0) return;
+  span.from = facts.parts[index].from;
+  span.to = facts.parts[index + 1]?.from ?? Infinity;
+  if (parts[index] !== part) enterPart(walk, parts[index]);
 }
 
 function toolPart(walk: Walk, tool: number): Part {
@@ -183,66 +207,4 @@ function enterPart(walk: Walk, part: Part): void {
         ? "motions before a tool is known"
         : `tool ${String(part.tool)}, whose size is not known`,
     );
-}
-
-function resultOf(walk: Walk, notes: readonly Omit<Finding, "place">[]): SimulationResult {
-  const { field, parts, facts } = walk;
-  const operations = parts.map((part) => figuresOf(part, field.bottom));
-  const { cellX, cellY } = field;
-  return {
-    findings: [...notes, ...leftOut(walk), ...depthFindings(walk), ...findingsOf(walk.ledger)],
-    done: {
-      units: facts.units,
-      cell: Math.max(cellX, cellY),
-      surestWall: surestWall(cellX, cellY),
-      operations,
-      tools: byTool(operations),
-      stockVolume: (field.top - field.bottom) * field.columns * field.rows * cellX * cellY,
-      volumeLeft: volumeLeft(field),
-      map: mapOf(field),
-    },
-  };
-}
-
-function mapOf({ tiles: _, ...field }: HeightField): HeightMap {
-  return field;
-}
-
-/** What was not simulated, and what was taken for granted of tools. */
-function leftOut({ left, bodies, parts }: Walk): Finding[] {
-  const used = new Set(parts.map(({ tool }) => tool));
-  const assumed = [...bodies.values()].filter(({ assumed, number }) => assumed !== "" && used.has(number));
-  return [
-    ...[...left].map((what) => notSimulated(`Not simulated: ${what}.`, "Look at these motions yourself.")),
-    ...assumed.map(({ number, assumed }) =>
-      notSimulated(
-        `The simulation takes tool ${String(number)} to have ${assumed}; the job does not say it.`,
-        "State `tipAngle` or `cornerRadius` of the tool.",
-      ),
-    ),
-  ];
-}
-
-/** How far tools go below the stock: a warning where it is far, and one note for all the others. */
-function depthFindings({ parts, field, sizes, facts, ledger }: Walk): Finding[] {
-  const below = parts.filter(({ lowest }) => field.bottom - lowest > sizes.tolerance);
-  const usual = below.filter(({ lowest }) => field.bottom - lowest <= sizes.throughDepth);
-  for (const part of below) {
-    if (usual.includes(part)) continue;
-    const at = { row: 0, offset: part.lowestOffset };
-    enter(ledger, "below", part.id, part.tool, "", field.bottom - part.lowest, at);
-  }
-  if (usual.length === 0) return [];
-  const deepest = field.bottom - Math.min(...usual.map(({ lowest }) => lowest));
-  const place = { source: facts.source, offset: usual[0].lowestOffset };
-  return [
-    {
-      ...breaksThrough(
-        usual.map(({ id }) => id),
-        deepest,
-        facts.units,
-      ),
-      place,
-    },
-  ];
 }

@@ -34,6 +34,8 @@ export interface Walk {
   readonly fixtures: readonly Fixture[];
   readonly parts: Part[];
   part: Part | undefined;
+  /** Bytes of the job that belong to the part, from the one offset up to the other; none for a program. */
+  readonly span: { from: number; to: number };
   /** The tool that cuts; undefined where nobody knows it. */
   body: ReadyBody | undefined;
   readonly held: Held;

@@ -59,6 +59,13 @@ describe("what is left out is said once", () => {
     ).toEqual(["note motion/not-simulated"]);
   });
 
+  it("cells that are wider than the radius of a tool", () => {
+    const told = (resolution: number) =>
+      rulesOf(cut({ stock, tools: [endMill], items: [], sizes: { resolution } }));
+    expect(told(2.5)).toEqual([]);
+    expect(told(4)).toEqual(["note motion/not-simulated"]);
+  });
+
   it("cells that would not fit into memory", () => {
     const result = cut({
       stock,

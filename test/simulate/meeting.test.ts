@@ -107,7 +107,7 @@ describe("below the stock", () => {
       items: [...at(2.5), line(41, 40), line(41, 40, -34), line(45, 40, -33)],
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      "A cut in op10 with tool 1 goes 4 mm below the stock, into what it lies on.",
+      "The tool goes 4 mm below the stock in op10 with tool 1, into what it lies on.",
     ]);
     expect(findings[0].place?.offset).toBe(100 + 10 * 4);
   });
