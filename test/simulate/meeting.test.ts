@@ -191,6 +191,16 @@ describe("what does not cut", () => {
   );
 });
 
+it.each(["end-mill", "ball-mill"] as const)("a %s plunges deeper where it has cut", (kind) => {
+  const result = cut({
+    stock,
+    tools: [{ kind, diameter: 6 }],
+    items: [...plunge(40, 40, -2), line(40, 40, -6), line(50, 40), line(50, 40, -8)],
+  });
+  expect(heightAt(result, 40.1, 40.1)).toBeCloseTo(-6, 1);
+  expect(heightAt(result, 50.1, 40.1)).toBeCloseTo(-8, 1);
+});
+
 it("a hole of a cycle is cut at its place, and the rapids between holes are looked at", () => {
   const cycle = (level: number): Item =>
     step({
