@@ -77,3 +77,31 @@ function isAtRim(tool: TestTool, index: number, from: Point, to: Point, places: 
   });
   return distances.some((distance) => Math.abs(distance - tool.diameter / 2) <= step);
 }
+
+it("keeps a height for each tile that no cell of it is above, and that falls as the cells do", () => {
+  const random = seeded(5);
+  // Tiles at the far edges are narrower than the others.
+  const field = createField({ min: corner([0, 0, -10]), max: corner([30, 21, 0]) }, 0.5);
+  const path = createPath();
+  const sweeper = createSweeper(field, path);
+  const shapes = tools.map((tool) => bodyOf(toolOf(tool))!.shape);
+  const highestOf = (tile: number): number => {
+    const [left, low] = [(tile % field.tiles.columns) * 16, Math.floor(tile / field.tiles.columns) * 16];
+    let highest = field.bottom;
+    for (let row = low; row < Math.min(low + 16, field.rows); row++)
+      for (let column = left; column < Math.min(left + 16, field.columns); column++)
+        highest = Math.max(highest, field.heights[row * field.columns + column]);
+    return highest;
+  };
+  for (let round = 0; round < 3000; round++) {
+    const deep = -10 * (round / 3000);
+    const [x, y] = [30 * random(), 21 * random()];
+    setPath(path, x, y, deep + random(), x + 3 * random(), y + 3 * random(), deep - random());
+    sweep(sweeper, shapes[round % shapes.length]);
+    const tile = Math.floor(random() * field.tiles.tops.length);
+    expect(field.tiles.tops[tile]).toBeGreaterThanOrEqual(highestOf(tile));
+  }
+  const all = [...field.tiles.tops.keys()];
+  expect(all.length).toBe(12);
+  expect(all.some((tile) => field.tiles.tops[tile] < -3)).toBe(true);
+});
