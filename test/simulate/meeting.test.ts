@@ -31,6 +31,7 @@ describe("shank", () => {
     expect(found({ ...endMill, fluteLength: 12 }, slotTo(14))).toEqual(["limit/shank"]);
     // A thinner neck has room, and an unknown length of edges is not looked at.
     expect(found({ ...endMill, fluteLength: 12, shank: 5 }, slotTo(14))).toEqual([]);
+    expect(found({ ...endMill, fluteLength: 12, shank: 5.8 }, slotTo(14))).toEqual([]);
     expect(found(endMill, slotTo(14))).toEqual([]);
   });
 
