@@ -152,6 +152,27 @@ module.exports = {
       to: { path: "^core/retrace/" },
     },
     {
+      name: "simulate-imports-base-and-job",
+      comment: "The simulation sees a sequence and the types of a job, and nothing of how either came about.",
+      severity: "error",
+      from: { path: "^core/simulate/" },
+      to: { pathNot: ["^core/simulate/", "^core/0-base/index\\.ts$", "^core/1-job/index\\.ts$"] },
+    },
+    {
+      name: "reach-simulate-through-its-index",
+      comment: "The pages that call it reach it through its index.ts, and no stage does.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/simulate/"] },
+      to: { path: "^core/simulate/(?!index\\.ts$)" },
+    },
+    {
+      name: "simulate-is-called-by-pages",
+      comment: "A stage has no need of it: it stands beside the pipeline.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/simulate/" },
+    },
+    {
       name: "no-cycles",
       comment: "Two files that need each other are one file, or miss a third.",
       severity: "error",

@@ -4,7 +4,8 @@ import type { Reportable } from "./outcome.ts";
 import type { PlotHead } from "./plot/plot.ts";
 import { placeText } from "./plot/plot.ts";
 import type { Layout } from "./text-findings.ts";
-import { bullets, row } from "./text-result.ts";
+import { row } from "./row.ts";
+import { bullets } from "./text-result.ts";
 
 /** What `plot` tells of a picture in the summary of its result. */
 export type PlotSummary = Pick<PlotHead, "shows" | "counts" | "remarks"> & {

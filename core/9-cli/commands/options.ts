@@ -166,6 +166,16 @@ export const programOptions = {
   setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the commands that simulate the stock. */
+export const simulationOptions = {
+  simulate: { type: "boolean", describe: "cut the stock in a simulation, and look what each motion meets" },
+  resolution: {
+    type: "string",
+    requiresArg: true,
+    describe: "width of its cells in the job's units; else by stock and tools",
+  },
+} as const satisfies Record<string, Options>;
+
 /** How a job's file is read; `tapewright job --help` lists the keys of --cl. */
 export const readingOptions = {
   cl: {
@@ -202,6 +212,7 @@ export const optionNames: readonly string[] = [
   againstOption,
   questionOptions,
   programOptions,
+  simulationOptions,
   readingOptions,
   { help: {}, version: {} },
 ].flatMap(Object.keys);
