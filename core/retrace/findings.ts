@@ -138,6 +138,9 @@ export const feedModes = (offset: number): Finding =>
     "Bring Z up to where the tool travels, and rapid on from there, before it counts otherwise.",
   );
 
+export const noFeed = (offset: number): Finding =>
+  error("job/program-feed")(offset, "The tool cuts here, and no feed has been stated.", "State a feed.");
+
 export const feedConverted = (offset: number): Finding =>
   note("job/program-feed")(
     offset,
@@ -185,13 +188,6 @@ export const topTaken = (offset: number, from: string): Finding =>
     offset,
     `A program does not say where the top of a hole is; it is taken to be ${from}.`,
     "It matters to checks alone: the cut is from the retract level to the depth. State `stock` in a head file if it is elsewhere.",
-  );
-
-export const levelLow = (offset: number): Finding =>
-  error("job/program-hole")(
-    offset,
-    "The depth of the hole is not below its retract level.",
-    "State a depth below the retract level.",
   );
 
 export const tapStands = (offset: number): Finding =>
