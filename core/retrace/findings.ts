@@ -59,13 +59,6 @@ export const unitsTaken = (units: string): Finding =>
     "State them in the program, or as `units` in a head file (`--head FILE`).",
   );
 
-export const unitsOfHead = (own: string, heads: string): Finding =>
-  error("job/program-units")(
-    0,
-    `The program is in ${own}, and the head file in ${heads}.`,
-    "Give the head file in the units of the program.",
-  );
-
 export const noTool = (offset: number): Finding =>
   note("job/program-tool")(
     offset,

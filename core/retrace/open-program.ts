@@ -63,8 +63,6 @@ export function openProgram(
   if (counted.forms > 0) report(findings.formUnasked(counted.forms));
   const own = walk.state.units ?? (format.unitsIn === "job" ? undefined : format.unitsIn);
   if (own === undefined && head === undefined) tell(findings.unitsTaken(units));
-  if (own !== undefined && head !== undefined && own !== head.units)
-    tell(findings.unitsOfHead(own, head.units));
   if (machine.swap === "rack" && rack.pockets?.size === 0)
     report(findings.pocketTaken(gathered.stretches[0]?.source ?? 0));
   nameTool(gathered, heldOfHeader(comments.head), report);

@@ -156,10 +156,10 @@ function takeHeld(walk: Walk): Between {
 /** A motion comes: what stands before it either lies within its stretch, or another begins. */
 function settle(walk: Walk, batch: Batch, row: number): void {
   const between = takeHeld(walk);
+  const arrives = walk.phase === "entering" && isComplete(walk) && !between.swapped;
+  if (arrives && (between.paused || placesLost(between) === 0))
+    finishEntry(walk, batch.source[row], batch, row);
   if (walk.phase !== "outside" && !partsAt(walk, between, batch, row)) {
-    const arrived = walk.phase === "entering" && isComplete(walk) && placesLost(between) === 0;
-    if (arrived || (walk.phase === "entering" && between.paused && isComplete(walk)))
-      finishEntry(walk, batch.source[row], batch, row);
     walk.act.within(walk, between, batch, row);
     const lost = placesLost(between);
     walk.kept = between.paused ? walk.known | walk.kept : walk.kept & ~lost;

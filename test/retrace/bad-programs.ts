@@ -158,7 +158,6 @@ const head = (units: string, more = ""): string =>
 
 /** Head files. */
 const heads: readonly BadProgram[] = [
-  bad("a head file in other units", cut, "job/program-units", -100, { head: head("inch") }),
   bad("a head file with operations", cut, "job/unknown-key", -100, { head: head("mm", ',"operations":[]') }),
   bad("a head file that is no JSON", cut, "job/json", -100, { head: "{ tools" }),
   bad("a spindle with a tool that never turns", cut, "job/spindle", -1, {
