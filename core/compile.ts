@@ -101,7 +101,7 @@ export function prove(input: ProveInput): Outcome {
   const guard = createGuard(machine, facts, findings.reportOf("guard-again"), "program");
   const readReport = findings.reportOf("read");
   const readBack = watched(
-    read(text, format, machine, { units }, work ? unclearIsError(readReport) : readReport),
+    read(text, format, machine, { units, source: program }, work ? unclearIsError(readReport) : readReport),
     guard,
   );
 
@@ -120,6 +120,7 @@ export function prove(input: ProveInput): Outcome {
     return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
   const shown = withCorrectedBlocks(findings.all(), {
     chunks: chunksOf(program),
+    source: program,
     format,
     machine,
     emitter,
