@@ -38,12 +38,15 @@ export function decide(reader: Reader, flow: Flow, text: Text, line: PlacedLine)
       return enterIf(reader, text, line, formula);
     case "WHILE":
       return line.structure?.keyword === "DO"
-        ? onlyIf(reader, line, formula, line.structure.start.next, line.next)
+        ? doAgain(reader, flow, line, formula)
         : onlyIf(reader, line, formula, line.next, endOf(line).next);
     case "REPEAT":
       return enterRepeat(reader, flow, line, formula);
     case "ENDREPEAT":
       return closeLine(formula) ? nextRound(flow, line) : nowhere;
+    case "BREAK":
+      flow.leftWhile ||= line.structure?.keyword === "WHILE";
+      return closeLine(formula) ? endOf(line).next : nowhere;
     default:
       return closeLine(formula) ? jumpOf(line) : nowhere;
   }
@@ -55,7 +58,6 @@ function jumpOf(line: PlacedLine): number {
   switch (line.keyword) {
     case "ELSEIF":
     case "ELSE":
-    case "BREAK":
       return endOf(line).next;
     case "ENDWHILE":
       return structure?.start.offset ?? nowhere;
@@ -159,6 +161,14 @@ function enterIf(reader: Reader, text: Text, line: PlacedLine, formula: LineForm
     if (holds) return branch.next;
   }
   return endOf(line).next;
+}
+
+/** The WHILE at the end of a DO. Behind a BREAK out of a WHILE controllers may leave the DO whatever its condition. */
+function doAgain(reader: Reader, flow: Flow, line: PlacedLine, formula: LineFormula): number {
+  if (!flow.leftWhile) return onlyIf(reader, line, formula, line.structure?.start.next ?? nowhere, line.next);
+  const message = "A DO loop behind a BREAK out of a WHILE: an interpreter of this language leaves it after one round.";
+  reader.report(findings.badStructure(line.offset, message, "Write the DO loop as a WHILE, or do without BREAK."));
+  return nowhere;
 }
 
 function onlyIf(

@@ -31,6 +31,8 @@ export interface Flow {
   readonly rounds: Map<Structure, number>;
   /** Labels of subprograms that have been called. */
   readonly called: Set<string>;
+  /** Whether BREAK has left a WHILE that ENDWHILE ends: an interpreter that we tried then leaves the next DO after one round. */
+  leftWhile: boolean;
   /** Lines that decided so far, and bytes of text that were read. */
   decided: number;
   read: number;
@@ -54,6 +56,7 @@ export function createFlow(
     calls: [],
     rounds: new Map(),
     called: new Set(),
+    leftWhile: false,
     decided: 0,
     read: 0,
     ended: false,
