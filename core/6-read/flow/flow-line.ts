@@ -81,14 +81,27 @@ function codeLine(bytes: Uint8Array, index: number, end: number): FlowLine | und
 function wordLine(bytes: Uint8Array, index: number, end: number, oWords: boolean): FlowLine | undefined {
   const labelAt = skipBlanks(bytes, index + 1, end);
   const { label, behind } = labelHere(bytes, labelAt, end);
-  const at = skipBlanks(bytes, behind, end);
-  let text = "";
-  let next = at;
-  for (; next < end && (isLetter(bytes[next]) || isBlank(bytes[next])); next++)
-    if (isLetter(bytes[next])) text += String.fromCharCode(bytes[next] & 0xdf);
+  const text = lettersFrom(bytes, behind, end);
   if (text === "") return { keyword: "O", label, labelAt, behind };
   if (!oWords) return undefined;
-  return { keyword: keywords.find((one) => one === text) ?? "unknown", label, labelAt, behind: next };
+  const found = keywords.filter((one) => text.startsWith(one)).sort((one, other) => other.length - one.length)[0];
+  const length = (found ?? text).length;
+  return { keyword: found ?? "unknown", label, labelAt, behind: behindLetters(bytes, behind, length) };
+}
+
+/** The letters that stand here, in capitals, blanks left out. */
+function lettersFrom(bytes: Uint8Array, from: number, end: number): string {
+  let text = "";
+  for (let at = from; at < end && (isLetter(bytes[at]) || isBlank(bytes[at])); at++)
+    if (isLetter(bytes[at])) text += String.fromCharCode(bytes[at] & 0xdf);
+  return text;
+}
+
+/** Index behind so many letters. */
+function behindLetters(bytes: Uint8Array, from: number, count: number): number {
+  let at = from;
+  for (let left = count; left > 0; at++) if (isLetter(bytes[at])) left--;
+  return at;
 }
 
 /** A number, a name, or what is worked out when it is called. */

@@ -43,7 +43,7 @@ const polygon: MakePart = (chance, label) => {
 
 const boltCircle: MakePart = (chance, label) => {
   const cycle = chance.pick(["G81", "G83", "G82", "G89"]);
-  const more = cycle === "G83" ? " Q[#103 / 2]" : cycle === "G81" ? "" : " P[#103 / 20]";
+  const more = cycle === "G83" ? " Q[#103 / 2]" : cycle === "G81" ? "" : " P[#103 / 50]";
   const level = chance.pick(["G98", "G99"]);
   return {
     blocks: [

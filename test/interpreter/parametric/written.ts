@@ -1,4 +1,4 @@
-import type { ForeignProgram } from "../reading/foreign.ts";
+import type { Expected, ForeignProgram } from "../reading/foreign.ts";
 import { blocks, whole } from "../reading/foreign.ts";
 
 const head = "G17 G21 G40 G49 G54 G61 G80 G90 G94 G98\nG0 X0 Y0 Z20\nF240\n";
@@ -81,6 +81,11 @@ export const writtenParametric: readonly ForeignProgram[] = [
   ),
 ];
 
+/** Blocks that have their own end. */
+function ended(name: string, text: string, expected: Expected = {}): ForeignProgram {
+  return whole(name, `%\n${head}${text}\n%\n`, expected);
+}
+
 /** Small ones: what each word of the language means, and what we refuse though it is run. */
 export const smallParametric: readonly ForeignProgram[] = [
   blocks("parameter", "#1=5\nG0 X#1"),
@@ -95,7 +100,7 @@ export const smallParametric: readonly ForeignProgram[] = [
   blocks("remainders", "G0 X[-7 MOD 3] Y[7 MOD -3] Z[5.5 MOD 2]"),
   blocks("rounding", "G0 XFIX[-2.8] YFUP[-2.8] ZROUND[-2.5]\nXFIX[2.8] YFUP[2.8] ZROUND[2.5]\nXROUND[2.4] YROUND[-2.4] ZFIX[3]"),
   blocks("codes that are worked out", "#1=1 #2=90\nF100 G#1 X1\nG[#2 + 1] X1\nG#2 X1"),
-  blocks("a code that is none", "G[0.5] X1", { refused: "read/number" }),
+  blocks("a code that is none", "G[1.234] X1", { refused: "read/number" }),
   blocks("words that are whole numbers", "#1=2\nT#1 M6\nG43 H#1\nG0 X1 Z1"),
   blocks("EXISTS", "#<x>=3\nG0 X EXISTS[#<x>] Y EXISTS[#<y>] Z EXISTS[#3]"),
   blocks("a thousand to the power", "G0 X[10 ** 3] Y[0 ** 0] Z[[-2] ** 3]"),
@@ -108,7 +113,7 @@ export const smallParametric: readonly ForeignProgram[] = [
   blocks("place set", "#5420=1", { refused: "read/machine-parameter" }),
   blocks("name of the controller set", "#<_x>=1", { refused: "read/machine-parameter" }),
   blocks("name not set", "G0 X#<a>", { refused: "read/parameter" }),
-  blocks("names are a subprogram's own", "#<x>=3\no1 call\nG0 X#<x>\nM2\no1 sub\nG0 X#<x>\no1 endsub", { refused: "read/parameter" }),
+  ended("names are a subprogram's own", "#<x>=3\no1 call\nG0 X#<x>\nM2\no1 sub\nG0 X#<x>\no1 endsub", { refused: "read/parameter" }),
   blocks("global names", "#<_shared>=3\no1 sub\nG0 X#<_shared>\n#<_shared>=4\no1 endsub\no1 call\nG0 X#<_shared>"),
   blocks("division by zero", "G0 X[1/0]", { refused: "read/arithmetic" }),
   blocks("root of a negative number", "G0 XSQRT[-1]", { refused: "read/arithmetic" }),
@@ -140,11 +145,11 @@ export const smallParametric: readonly ForeignProgram[] = [
   blocks("end of the program in a branch", "o1 if [1]\nG0 X1\nM2\no1 endif\nG0 X9"),
   blocks("calls too deep", "#31=0\no1 sub\n#31=[#31+1]\nG0 X#31\no1 call\no1 endsub\no1 call", { refused: "read/nesting" }),
   blocks("calls as deep as may be", "o1 sub\nG0 X#1\no2 if [#1 GT 1]\no1 call [#1-1]\no2 endif\no1 endsub\no1 call [9]"),
-  blocks("M98 among words", "G0 X1 M98 P100\nM2\nO100\nG0 Y1\nM99", { refused: "read/subprogram" }),
+  ended("M98 among words", "G0 X1 M98 P100\nM2\nO100\nG0 Y1\nM99", { refused: "read/subprogram" }),
   blocks("M98 calls what SUB begins", "o100 sub\nG0 X1\no100 endsub\nM98 P100 L3", { refused: "read/structure" }),
-  blocks("M98 not at all", "G0 X1\nM98 P100 L0\nM2\nO100\nG0 Y1\nM99"),
-  blocks("M98 shares parameters, not names", "#1=5\n#40=1\nM98 P100 L2\nG0 X#1 Z#40\nM2\nO100\nG0 Y#1\n#1=[#1+2]\n#40=[#40+1]\n#<b>=3\nG0 Z#<b>\nM99"),
-  blocks("M98 in M98, with zeros", "M98 P0100\nM2\nO100\nG0 Y1\nM98 P200 L2\nM99\nO200\nG91 G0 X1\nG90\nM99"),
+  ended("M98 not at all", "G0 X1\nM98 P100 L0\nM2\nO100\nG0 Y1\nM99"),
+  ended("M98 shares parameters, not names", "#1=5\n#40=1\nM98 P100 L2\nG0 X#1 Z#40\nM2\nO100\nG0 Y#1\n#1=[#1+2]\n#40=[#40+1]\n#<b>=3\nG0 Z#<b>\nM99"),
+  ended("M98 in M98, with zeros", "M98 P0100\nM2\nO100\nG0 Y1\nM98 P200 L2\nM99\nO200\nG91 G0 X1\nG90\nM99"),
   blocks("running into a numbered subprogram", "G0 X1\nO100\nG0 Y1\nM99", { refused: "read/structure", because: "M99 without a call ends or repeats the program: controllers differ" }),
-  blocks("circle that the grid alone closes", "G0 X10 Y0\nF100\nG3 X[10 + 0.0001] Y0 I-5", { refused: "read/arc", because: "next to nothing, or a full circle where the end is rounded" }),
+  blocks("circle that the grid alone closes", "G0 X10 Y0\nF100\nG3 X[10 + 0.000001] Y0 I-5", { refused: "read/arc", because: "next to nothing, or a full circle where the end is rounded" }),
 ];
