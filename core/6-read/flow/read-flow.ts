@@ -10,9 +10,9 @@ import { findStructures } from "./structures.ts";
 import type { Text } from "./text.ts";
 import { createText, lineEnd, linesFrom } from "./text.ts";
 
-/** The most lines that decide which is next, and the most bytes of text, that are read of one program. */
-const mostDecided = 1_000_000;
-const mostRead = 1_000_000_000;
+/** The most lines that decide which is next, and the most bytes of text (about a million blocks), that are read of one program that branches. */
+const mostDecided = 500_000;
+const mostRead = 32_000_000;
 
 /** Reads whole lines until one decides which is next, which `flow.at` then says. */
 export type ReadRegion = (reader: Reader, region: Region) => Iterable<Batch>;

@@ -3,7 +3,7 @@ import * as meaning from "../findings-meaning.ts";
 import { keywordKind } from "../keywords.ts";
 import { letterG, letterM, letterName } from "../letters.ts";
 import type { Reader } from "../reader.ts";
-import { isLetter, skipBlanks, textBetween } from "../scan-bytes.ts";
+import { isBlank, isLetter, skipBlanks, textBetween } from "../scan-bytes.ts";
 import { readAssignment } from "./assignment.ts";
 import { readValue } from "./expression.ts";
 import type { Formula } from "./formula.ts";
@@ -62,6 +62,8 @@ export function scanComputed(
   const { block, from } = reader;
   const formula = formulaAt(reader, value, end);
   const number = readValue(formula);
+  // Behind a number blanks have been passed over, to see whether it goes on: they belong to no word.
+  while (isBlank(reader.bytes[formula.at - 1])) formula.at--;
   const at = block.start + index - from;
   if (Number.isNaN(number)) {
     block.unknown |= 1 << letter;
