@@ -62,7 +62,7 @@ export function isNearlyClosed({ state }: Reader, { start }: ExactArc, from: Poi
   const { first, second } = state.plane;
   const end: Point = [to[0] + state.residue[first], to[1] + state.residue[second]];
   // A double rounded to atoms may be off by one on each axis.
-  return (distance(start, end) > 1.5) !== (distance(from, to) > 0);
+  return distance(start, end) > 1.5 !== distance(from, to) > 0;
 }
 
 /** The point of the bisector of two points that is nearest to a third. */

@@ -82,7 +82,8 @@ export function readWhole(reader: Reader, letter: number, least = 0): number | u
   const scale = 10 ** Math.max(0, block.point[letter] - 1);
   const written = block.mantissa[letter] / scale;
   const whole = Math.round(written);
-  const value = wasComputed(reader.block, letter) && Math.abs(whole - written) <= wholeWithin ? whole : written;
+  const value =
+    wasComputed(reader.block, letter) && Math.abs(whole - written) <= wholeWithin ? whole : written;
   if (Number.isInteger(value) && value >= least) return value;
   const reason = Number.isInteger(value) ? `is below ${least}` : "is no whole number";
   reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), reason));

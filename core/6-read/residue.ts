@@ -30,7 +30,12 @@ export function keepResidues(reader: Reader, place: Float64Array, named: number)
 export function distanceOnGrid(reader: Reader, place: Float64Array, axis: number, distance: number): number {
   const letter = letterOfAxis[axis];
   const isExact = !wasComputed(reader.block, letter);
-  return advance(reader, place, axis, isExact ? distance : exactValue(reader, letter, quantityOf(reader, axis)));
+  return advance(
+    reader,
+    place,
+    axis,
+    isExact ? distance : exactValue(reader, letter, quantityOf(reader, axis)),
+  );
 }
 
 /** Goes an exact distance from where the controller has the axis: gives the distance on the grid, and keeps the rest. */

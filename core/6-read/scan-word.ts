@@ -14,7 +14,11 @@ export function scanWord(reader: Reader, index: number, end: number): number {
   if (bytes[index] >= 97 && block.lowerAt < 0) block.lowerAt = index - from;
   let next = index + 1;
   while (next < end && isLetter(bytes[next])) next++;
-  if (next > index + 1 && isComputed(reader, index + 1, end) && keywordKind(textBetween(bytes, index, next)) === undefined)
+  if (
+    next > index + 1 &&
+    isComputed(reader, index + 1, end) &&
+    keywordKind(textBetween(bytes, index, next)) === undefined
+  )
     next = index + 1;
   if (next > index + 1) return scanRun(reader, index, next, end);
   const letter = reader.tables.letters[letterOf(bytes[index])];

@@ -26,7 +26,7 @@ export function linesOf(source: ByteSource, offsets: readonly number[]): Map<num
     begin = end;
     isComputed = false;
   };
-  for (let offset = 0; waiting.length > 0; ) {
+  for (let offset = 0; waiting.length > 0;) {
     const length = source.read(offset, window);
     if (length === 0) break;
     for (let index = 0; index < length; index++) {

@@ -16,7 +16,12 @@ import { targetNames, trialOf } from "./targets.ts";
  */
 
 /** Longest processor time of an input, milliseconds. A program with a loop without an end is read to the limit of such, and once more. */
-const longestOf: Readonly<Record<TargetName, number>> = { job: 2000, cl: 2000, dialect: 2000, program: 10_000 };
+const longestOf: Readonly<Record<TargetName, number>> = {
+  job: 2000,
+  cl: 2000,
+  dialect: 2000,
+  program: 10_000,
+};
 /** Longest time by the clock, after which nobody waits any more: a busy computer takes longer than its processor. */
 const patience = 20_000;
 /** Most that the heap may grow, bytes. */
@@ -89,7 +94,8 @@ async function tryInputs(run: Run, from: number, until: (index: number) => boole
       continue;
     }
     run.slowest = Math.max(run.slowest, said.milliseconds);
-    if (said.milliseconds > longestOf[run.target]) reportFault(run, index, `takes ${said.milliseconds.toFixed(0)} ms`);
+    if (said.milliseconds > longestOf[run.target])
+      reportFault(run, index, `takes ${said.milliseconds.toFixed(0)} ms`);
     if (said.fault !== undefined) reportFault(run, index, said.fault);
     if (said.heap === undefined || index - from < warm - 1) continue;
     run.heapThen ??= said.heap;

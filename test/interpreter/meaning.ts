@@ -63,11 +63,7 @@ export function words({ name, numbers, text }: Meaning): string {
  * @param slack what numbers may be off by beside what printing rounds: half a step of the grid, where values are rounded to it
  * @returns "" where there is none; otherwise both, with the three before them
  */
-export function firstDifference(
-  ours: readonly Meaning[],
-  theirs: readonly Meaning[],
-  slack = 0,
-): string {
+export function firstDifference(ours: readonly Meaning[], theirs: readonly Meaning[], slack = 0): string {
   const one = withoutStandstill(ours);
   const other = withoutStandstill(theirs);
   const length = Math.max(one.length, other.length);

@@ -1,5 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
-import type { ReadyDialect } from "../../core/index.ts";
+import { describe, expect, it } from "vitest";
 import { postText, proveText } from "../../core/index.ts";
 import { errorRules, ready } from "../support/ready.ts";
 import { boltCircleJob } from "./bolt-circle-job.ts";
@@ -9,14 +8,14 @@ import { boltCircleProgram } from "./bolt-circle-program.ts";
  * A program with a subprogram, loops and arithmetic is proved against the job of the same part: holes on a circle, a hexagon, an
  * arc with a computed centre. What is wrong by one character is found, at its line.
  */
-let made: ReadyDialect;
-beforeAll(async () => {
-  made = await ready("rs274ngc");
-});
+const made = await ready("rs274ngc");
 
 const proveIt = (program: string) => proveText(program, made, { job: boltCircleJob });
 const lineOf = (program: string, offset: number | undefined): string =>
-  program.slice(program.lastIndexOf("\n", offset ?? 0) + 1).split("\n")[0].trim();
+  program
+    .slice(program.lastIndexOf("\n", offset ?? 0) + 1)
+    .split("\n")[0]
+    .trim();
 
 describe("a bolt circle by a subprogram", () => {
   it("is proved for its job", () => {
@@ -62,7 +61,9 @@ describe("a bolt circle by a subprogram", () => {
 
   it("is refused under a dialect without parameters, as before", async () => {
     const { findings } = proveText(boltCircleProgram, await ready("din-66025"));
-    expect(errorRules(findings)).toEqual(expect.arrayContaining(["read/variable", "read/subprogram", "read/branch"]));
+    expect(errorRules(findings)).toEqual(
+      expect.arrayContaining(["read/variable", "read/subprogram", "read/branch"]),
+    );
     expect(errorRules(findings)).not.toContain("read/structure");
   });
 });

@@ -1,8 +1,7 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { memorySource } from "#base";
 import type { Batch, Finding } from "#base";
 import { read } from "#read";
-import type { ReadyDialect } from "../../core/index.ts";
 import { ready } from "../support/ready.ts";
 import { badPrograms } from "./parametric-bad.ts";
 
@@ -10,12 +9,10 @@ import { badPrograms } from "./parametric-bad.ts";
  * Values of parameters, operations and functions, against NISTIR 6556 3.3.2 and values worked out by hand; and bad programs, each
  * with its rule and its line. What an interpreter does with whole programs stands in test/interpreter/parametric.
  */
-let made: ReadyDialect;
-beforeAll(async () => {
-  const fine = "numbers: { length: { mm: 7, inch: 5 } }";
-  made = await ready("leaf.dialect.yaml", {
-    "leaf.dialect.yaml": `dialect: leaf\ntitle: A fine grid\nextends: rs274ngc\n${fine}\n`,
-  });
+const shipped = await ready("rs274ngc");
+const fine = await ready("leaf.dialect.yaml", {
+  "leaf.dialect.yaml":
+    "dialect: leaf\ntitle: A fine grid\nextends: rs274ngc\nnumbers: { length: { mm: 7, inch: 5 } }\n",
 });
 
 interface Reading {
@@ -25,14 +22,16 @@ interface Reading {
   readonly sources: number[];
 }
 
-function readText(text: string, withSource = true): Reading {
+function readText(text: string, withSource = true, made = shipped): Reading {
   const bytes = new TextEncoder().encode(text);
   const findings: Finding[] = [];
   const { format, machine } = made.dialect;
   const options = { units: "mm", ...(withSource ? { source: memorySource(bytes) } : {}) } as const;
   const x: number[] = [];
   const sources: number[] = [];
-  const batches: Iterable<Batch> = read([bytes], format, machine, options, (finding) => findings.push(finding));
+  const batches: Iterable<Batch> = read([bytes], format, machine, options, (finding) =>
+    findings.push(finding),
+  );
   for (const batch of batches)
     for (let row = 0; row < batch.count; row++)
       if (batch.aside[row] < 0) {
@@ -46,7 +45,7 @@ const head = "%\nG17 G21 G40 G49 G54 G61 G80 G90 G94 G98\n";
 
 /** The value of an expression, as X has it. */
 function valueOf(expression: string): number | undefined {
-  const { x, findings } = readText(`${head}G0 X${expression}\nM2\n%\n`);
+  const { x, findings } = readText(`${head}G0 X${expression}\nM2\n%\n`, true, fine);
   const errors = findings.filter(({ severity }) => severity === "error");
   return errors.length > 0 ? undefined : x[0];
 }
@@ -134,8 +133,7 @@ describe("values", () => {
     expect(valueOf(deep(17))).toBeUndefined();
   });
 
-  it("three times a third is one, and no place is rounded twice", async () => {
-    made = await ready("rs274ngc");
+  it("three times a third is one, and no place is rounded twice", () => {
     const { x, findings } = readText(`${head}G0 X0\nG91\no1 repeat [30]\nX[10 / 3]\no1 endrepeat\nM2\n%\n`);
     expect(x.slice(1, 4)).toEqual([3.333, 6.667, 10]);
     expect(x.at(-1)).toBe(100);

@@ -28,7 +28,8 @@ export function beginCall(reader: Reader, flow: Flow, line: PlacedLine, wanted: 
     return -1;
   }
   if (subprogram.keyword !== keyword) {
-    const how = keyword === "SUB" ? "M98, and here it is called by an O word" : "an O word, and here M98 calls it";
+    const how =
+      keyword === "SUB" ? "M98, and here it is called by an O word" : "an O word, and here M98 calls it";
     const message = `The subprogram ${label} is written for calls by ${how}.`;
     reader.report(findings.badStructure(line.offset, message, "Call it by its own kind of word."));
     return -1;

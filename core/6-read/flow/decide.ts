@@ -117,7 +117,9 @@ function labelOf(reader: Reader, line: PlacedLine, formula: LineFormula): string
 function callByCode(reader: Reader, flow: Flow, line: PlacedLine, formula: LineFormula): number {
   const words = new Map<string, number>();
   for (;;) {
-    const letter = ["P", "L"].find((one) => take(formula, one.charCodeAt(0)) || take(formula, one.charCodeAt(0) + 32));
+    const letter = ["P", "L"].find(
+      (one) => take(formula, one.charCodeAt(0)) || take(formula, one.charCodeAt(0) + 32),
+    );
     if (letter === undefined || words.has(letter)) break;
     words.set(letter, readValue(formula));
   }
@@ -166,8 +168,11 @@ function enterIf(reader: Reader, text: Text, line: PlacedLine, formula: LineForm
 /** The WHILE at the end of a DO. Behind a BREAK out of a WHILE controllers may leave the DO whatever its condition. */
 function doAgain(reader: Reader, flow: Flow, line: PlacedLine, formula: LineFormula): number {
   if (!flow.leftWhile) return onlyIf(reader, line, formula, line.structure?.start.next ?? nowhere, line.next);
-  const message = "A DO loop behind a BREAK out of a WHILE: an interpreter of this language leaves it after one round.";
-  reader.report(findings.badStructure(line.offset, message, "Write the DO loop as a WHILE, or do without BREAK."));
+  const message =
+    "A DO loop behind a BREAK out of a WHILE: an interpreter of this language leaves it after one round.";
+  reader.report(
+    findings.badStructure(line.offset, message, "Write the DO loop as a WHILE, or do without BREAK."),
+  );
   return nowhere;
 }
 

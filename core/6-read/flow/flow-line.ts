@@ -84,7 +84,9 @@ function wordLine(bytes: Uint8Array, index: number, end: number, oWords: boolean
   const text = lettersFrom(bytes, behind, end);
   if (text === "") return { keyword: "O", label, labelAt, behind };
   if (!oWords) return undefined;
-  const found = keywords.filter((one) => text.startsWith(one)).sort((one, other) => other.length - one.length)[0];
+  const found = keywords
+    .filter((one) => text.startsWith(one))
+    .sort((one, other) => other.length - one.length)[0];
   const length = (found ?? text).length;
   return { keyword: found ?? "unknown", label, labelAt, behind: behindLetters(bytes, behind, length) };
 }

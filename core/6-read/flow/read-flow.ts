@@ -94,7 +94,8 @@ function passRest(reader: Reader, flow: Flow, text: Text): number {
   const isInside =
     flow.calls.length > 0 ||
     [...(flow.structures?.lines.values() ?? [])].some(
-      ({ structure, offset }) => structure?.start.offset === offset && offset < block.start && block.start < structure.end.offset,
+      ({ structure, offset }) =>
+        structure?.start.offset === offset && offset < block.start && block.start < structure.end.offset,
     );
   const behind = flow.at >= 0 ? flow.at : behindLine(text, block.start);
   return isInside ? markFrom(text, behind) : behind;
@@ -111,7 +112,8 @@ function markFrom(text: Text, from: number): number {
   let offset = from;
   for (let region = linesFrom(text, offset); region; region = linesFrom(text, offset)) {
     const { bytes, to, base } = region;
-    for (let at = region.from; at < to; at = lineEnd(bytes, at, to).next) if (bytes[at] === 37) return base + at;
+    for (let at = region.from; at < to; at = lineEnd(bytes, at, to).next)
+      if (bytes[at] === 37) return base + at;
     offset = base + to;
   }
   return offset;

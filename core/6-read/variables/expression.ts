@@ -81,7 +81,8 @@ function readChain(formula: Formula, least: number): number {
     const at = here(formula);
     takeName(formula, operator.name);
     const right = readChain(formula, operator.rank + 1);
-    if (operator.rank === logicalRank && formula.lastRank === sumRank) return failMixed(formula, operator, at);
+    if (operator.rank === logicalRank && formula.lastRank === sumRank)
+      return failMixed(formula, operator, at);
     left = carryOut(formula, operator, left, right, at);
     lastRank = operator.rank;
   }
@@ -111,13 +112,7 @@ function nextOperator(formula: Formula, least: number): Operator | undefined {
   return found.rank >= least ? found : undefined;
 }
 
-function carryOut(
-  formula: Formula,
-  { work }: Operator,
-  left: number,
-  right: number,
-  at: number,
-): number {
+function carryOut(formula: Formula, { work }: Operator, left: number, right: number, at: number): number {
   if (Number.isNaN(left) || Number.isNaN(right)) return NaN;
   return checked(formula, work(left, right), at);
 }

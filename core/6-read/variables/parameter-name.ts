@@ -66,7 +66,11 @@ export function parameterValue(formula: Formula, readValue: ReadValue): number {
   if (value !== undefined) return value;
   formula.report(
     typeof name === "string" && !name.startsWith("_")
-      ? findings.badParameter(start, nameText(name), "has no value here: the subprogram at hand has not set it")
+      ? findings.badParameter(
+          start,
+          nameText(name),
+          "has no value here: the subprogram at hand has not set it",
+        )
       : findings.runTimeValue(start, nameText(name), reasonOf(name)),
   );
   return NaN;

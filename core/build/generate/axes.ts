@@ -209,7 +209,12 @@ export const axisGroups: readonly AxisGroup[] = [
     title: "Subprograms and variables",
     axes: [
       axis(117, "calls", "variables.control", readOnly),
-      axis(118, "place and end of a subprogram", "variables.control", "in the same file; read, never written"),
+      axis(
+        118,
+        "place and end of a subprogram",
+        "variables.control",
+        "in the same file; read, never written",
+      ),
       axis(119, "nesting and repeats", "variables.nesting", readOnly),
       axis(120, "modes on return", "variables.control", "they stay as the subprogram leaves them"),
       axis(121, "variables and branches", "variables.parameters variables.control", readOnly),

@@ -26,7 +26,9 @@ describe("parametric programs", () => {
     return some.flatMap((program) =>
       readers.flatMap(({ name, ready, slack }) => {
         const record = records.get(program.name);
-        const verdict = record ? verdictOf(program, readForeign(program.text, ready), record, slack) : "is not recorded";
+        const verdict = record
+          ? verdictOf(program, readForeign(program.text, ready), record, slack)
+          : "is not recorded";
         return verdict === "" ? [] : [`${program.name} (${name}) ${verdict}`];
       }),
     );

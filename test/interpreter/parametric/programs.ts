@@ -8,7 +8,9 @@ import { smallParametric, writtenParametric } from "./written.ts";
 
 /** Random parametric programs, the first of an endless list. */
 export function randomPrograms(count: number): ForeignProgram[] {
-  return Array.from({ length: count }, (_, seed) => whole(`parametric ${String(seed)}`, randomParametric(seed)));
+  return Array.from({ length: count }, (_, seed) =>
+    whole(`parametric ${String(seed)}`, randomParametric(seed)),
+  );
 }
 
 /** Those that are written by hand. */
@@ -42,7 +44,11 @@ const fine =
 export async function grids(): Promise<Grid[]> {
   const leaf = `dialect: leaf\ntitle: A fine grid\nextends: ${dialect}\n${fine}\n`;
   return [
-    { name: "fine grid", ready: await ready("leaf.dialect.yaml", { "leaf.dialect.yaml": leaf }), slack: 0.00002 },
+    {
+      name: "fine grid",
+      ready: await ready("leaf.dialect.yaml", { "leaf.dialect.yaml": leaf }),
+      slack: 0.00002,
+    },
     { name: "shipped grid", ready: await ready(dialect), slack: 0.0021 },
   ];
 }

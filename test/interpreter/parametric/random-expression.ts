@@ -28,11 +28,20 @@ export function randomExpression(chance: Chance, names: readonly string[], depth
         `TAN[40 * SIN[${inner()}]]`,
       ]);
     case 5:
-      return pick([`ASIN[SIN[${inner()}] / 1.1]`, `ACOS[COS[${inner()}] / 1.1]`, `ATAN[${inner()}]/[2 + ABS[${inner()}]]`]);
+      return pick([
+        `ASIN[SIN[${inner()}] / 1.1]`,
+        `ACOS[COS[${inner()}] / 1.1]`,
+        `ATAN[${inner()}]/[2 + ABS[${inner()}]]`,
+      ]);
     case 6:
       return `[[1 + ABS[${rational()}]] ** ${pick(["2", "0.5", "-1", "1.25"])}]`;
     case 7:
-      return pick([`[${rational()} MOD 7]`, `FIX[${rational()}]`, `FUP[${rational()}]`, `ROUND[${rational()}]`]);
+      return pick([
+        `[${rational()} MOD 7]`,
+        `FIX[${rational()}]`,
+        `FUP[${rational()}]`,
+        `ROUND[${rational()}]`,
+      ]);
     default:
       return truth(chance, depth - 1);
   }

@@ -17,13 +17,21 @@ const upper = (chance: Chance, text: string): string => (chance.happens(0.5) ? t
 
 const expressions: MakePart = (chance) => {
   const names = ["#31", "#32", "#<depth>"];
-  const settings = names.map((name, index) => `${name}=${boundedExpression(chance, names.slice(0, index), 40)}`);
+  const settings = names.map(
+    (name, index) => `${name}=${boundedExpression(chance, names.slice(0, index), 40)}`,
+  );
   const moves = Array.from({ length: chance.between(3, 8) }, () => {
     const axes = chance.shuffle(["X", "Y", "Z"]).slice(0, chance.between(1, 3));
     return `G1 ${axes.map((axis) => axis + boundedExpression(chance, names, 60)).join(" ")}`;
   });
   return {
-    blocks: [...settings, ...moves, `#31=[${boundedExpression(chance, names, 9)} * 0.1]`, "#32=[#31 * 2] #31=#32", "G1 X[#31 MOD 50] Y[#32 MOD 50]"],
+    blocks: [
+      ...settings,
+      ...moves,
+      `#31=[${boundedExpression(chance, names, 9)} * 0.1]`,
+      "#32=[#31 * 2] #31=#32",
+      "G1 X[#31 MOD 50] Y[#32 MOD 50]",
+    ],
   };
 };
 
@@ -159,7 +167,11 @@ const leaving: MakePart = (chance, label) => ({
 
 const byCode: MakePart = (chance, label) => ({
   numbered: [`O${String(label)}`, "#130=[#130 * 1.25]", "G1 X[#130 MOD 90] Y[#130 / 3]", "M99"],
-  blocks: [`#130=${String(chance.between(1, 20))}`, `M98 P${String(label)} L${String(chance.between(1, 5))}`, "G0 X#130"],
+  blocks: [
+    `#130=${String(chance.between(1, 20))}`,
+    `M98 P${String(label)} L${String(chance.between(1, 5))}`,
+    "G0 X#130",
+  ],
 });
 
 const indirect: MakePart = (chance) => ({
@@ -175,7 +187,18 @@ const indirect: MakePart = (chance) => ({
   ],
 });
 
-const parts = { expressions, polygon, boltCircle, spiral, arcs, nestedCalls, steps, leaving, byCode, indirect };
+const parts = {
+  expressions,
+  polygon,
+  boltCircle,
+  spiral,
+  arcs,
+  nestedCalls,
+  steps,
+  leaving,
+  byCode,
+  indirect,
+};
 
 /** Head that states all modes, as programs from elsewhere do not: here it is arithmetic that is looked at. */
 const head = ["G17 G21 G40 G49 G54 G61 G80 G90 G94 G98", "G0 X0 Y0 Z20", "F300"];
@@ -186,8 +209,10 @@ export function randomParametric(seed: number): string {
   const all = Object.values(parts);
   // A BREAK out of a WHILE spoils each DO behind it (see `written.ts`), so that the part with one comes last.
   const chosen = chance.shuffle(all).slice(0, chance.between(2, 5));
-  const made = [...chosen.filter((make) => make !== leaving), ...chosen.filter((make) => make === leaving)]
-    .map((make, index) => make(chance, 1000 + 10 * index));
+  const made = [
+    ...chosen.filter((make) => make !== leaving),
+    ...chosen.filter((make) => make === leaving),
+  ].map((make, index) => make(chance, 1000 + 10 * index));
   const lines = [
     "%",
     ...head,
