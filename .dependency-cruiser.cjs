@@ -72,6 +72,35 @@ module.exports = {
       to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
     },
     {
+      name: "plot-is-called-by-the-command",
+      comment: "Plotting stands beside the pipeline: the command calls it, and nothing else.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/plot/", "^core/9-cli/"] },
+      to: { path: "^core/plot/" },
+    },
+    {
+      name: "plot-through-the-index",
+      comment:
+        "It reaches stages through their index.ts alone, leaves 9-cli alone, and is reached through its own.",
+      severity: "error",
+      from: { path: "^core/plot/" },
+      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "reach-plot-through-its-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/plot/" },
+      to: { path: "^core/plot/(?!index\\.ts$)" },
+    },
+    {
+      name: "page-script-is-bundled",
+      comment: "The script of a page runs in a browser: it is made into a text, and nothing imports it.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/8-report/plot/script/" },
+      to: { path: "^core/8-report/plot/script/" },
+    },
+    {
       name: "infer-is-called-by-the-command",
       comment:
         "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",
@@ -92,6 +121,35 @@ module.exports = {
       severity: "error",
       from: { path: "^core/", pathNot: "^core/infer/" },
       to: { path: "^core/infer/(?!index\\.ts$)" },
+    },
+    {
+      name: "retrace-imports-0-to-2-and-read",
+      comment:
+        "It makes jobs of what the reader gives: through the index.ts of stages 0, 1, 2 and 6, and nothing else.",
+      severity: "error",
+      from: { path: "^core/retrace/" },
+      to: {
+        path: [
+          "^core/[0126]-[^/]+/(?!index\\.ts$)",
+          "^core/[345789]-",
+          "^core/[^/]+\\.ts$",
+          "^core/(compare|infer|cases|interview)/",
+        ],
+      },
+    },
+    {
+      name: "reach-retrace-through-its-index",
+      comment: "The pages and the command open inputs by it; no stage before them knows of it.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/retrace/" },
+      to: { path: "^core/retrace/(?!index\\.ts$)" },
+    },
+    {
+      name: "no-stage-retraces",
+      comment: "The stages take a job as it comes, whatever it was read from.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/retrace/" },
     },
     {
       name: "no-cycles",

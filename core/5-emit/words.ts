@@ -1,5 +1,5 @@
 import type { Code } from "#dialect";
-import { add, call, differs, get, keyNumber, put, run, send, set, str, variable, when } from "./builders.ts";
+import { add, call, get, keyNumber, put, run, send, set, str, variable, when } from "./builders.ts";
 import type { Expression, Statement, Value } from "./builders.ts";
 import type { EmitterFunction } from "./calls.ts";
 import { character, isLetter } from "./characters.ts";
@@ -127,9 +127,4 @@ export function beginning(context: Context): Expression {
 /** Writes out what waits for the step or row that follows. */
 export function settled(): Statement {
   return when(get("state", "waiting"), [run(call("settle", "state"))]);
-}
-
-/** Writes out what waits, unless it waits for just this step. */
-export function settledUnless(held: string): Statement {
-  return when(differs(get("state", "held"), str(held)), [settled()]);
 }

@@ -1,4 +1,7 @@
-export { cautions } from "./cautions.ts";
+export { batchResult } from "./batch-result.ts";
+export type { BatchEntry } from "./batch-result.ts";
+export { batchText } from "./text-batch.ts";
+export { cautions, plotCautions } from "./cautions.ts";
 export { clean } from "./clean.ts";
 export type {
   ExplainedBlock,
@@ -48,3 +51,32 @@ export { withCorrectedBlocks } from "./corrected.ts";
 export type { Correction } from "./corrected.ts";
 export { ruleChapters, rulesPage } from "./rules.ts";
 export type { RuleChapter } from "./rules.ts";
+export type {
+  Extent,
+  Packing,
+  Plot,
+  PlotBox,
+  PlotHead,
+  PlotMark,
+  PlotOperation,
+  PlotTool,
+  Point,
+} from "./plot/plot.ts";
+export { atomsPerMicrometre, linesOfPiece, placeText } from "./plot/plot.ts";
+export type { Moves } from "./plot/moves.ts";
+export {
+  createMoves,
+  decodeMoves,
+  encodeMoves,
+  isArcMove,
+  kindOf,
+  moveFlag,
+  moveKind,
+  movesOfPiece,
+} from "./plot/moves.ts";
+export type { Curve } from "./plot/curve.ts";
+export { chordsOf, curveOf, placeOnCurve, quadrantParts } from "./plot/curve.ts";
+export type { DrawingOptions } from "./plot/drawing/drawing.ts";
+export { plotPage } from "./plot/page/plot-page.ts";
+export { plotText } from "./text-plot.ts";
+export { plotDrawing, wholeDrawing } from "./plot/drawing/drawing.ts";

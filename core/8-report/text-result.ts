@@ -63,7 +63,8 @@ function dialectText({ dialect }: Summary, layout: Layout): string[] {
   return dialect === undefined ? [] : row("for", clean(dialect), layout);
 }
 
-function contents({ bytes, blocks, moves, steps, tools, units }: Summary): string {
+/** What a program holds, in numbers. */
+export function contents({ bytes, blocks, moves, steps, tools, units }: Summary): string {
   const numbers = [
     counted(bytes, "byte"),
     counted(blocks, "block"),

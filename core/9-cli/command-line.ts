@@ -3,6 +3,7 @@ import createParser from "yargs";
 import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
+import { plotCommand } from "./commands/plot.ts";
 import { jobCommand } from "./commands/job.ts";
 import { proveCommand } from "./commands/prove.ts";
 import { whyCommand } from "./commands/why.ts";
@@ -40,6 +41,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(proveCommand(end))
     .command(compareCommand(end))
     .command(whyCommand(end))
+    .command(plotCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end, words))
     .epilogue(
@@ -48,7 +50,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, compare, why, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, plot, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })
@@ -67,10 +69,11 @@ function rethrow(said: string, error?: Error): never {
   throw error;
 }
 
-/** An option that is given twice would silently mean its last value; `programs` is the one list of words. */
+/** An option that is given twice would silently mean its last value; `programs` and `more` are lists of words. */
 function refuseRepeats(values: Readonly<Record<string, unknown>>): true {
   const [command] = values["_"] as readonly unknown[];
-  const lists = ["_", "--", "cl", "programs", ...(command === "compare" ? ["dialect", "d"] : [])];
+  const severalDialects = command === "compare" || command === "post";
+  const lists = ["_", "--", "cl", "programs", "more", ...(severalDialects ? ["dialect", "d"] : [])];
   const repeated = Object.keys(values).find((name) => !lists.includes(name) && Array.isArray(values[name]));
   if (repeated !== undefined) throw usageError(`${longName(repeated)} is given twice.`);
   return true;

@@ -29,6 +29,8 @@ export interface Showing {
   readonly findingsAreResult: boolean;
   /** What is said last where there is no result. */
   readonly refusal?: string;
+  /** Whether the text is the result whatever came of it: a report on several programs. */
+  readonly isReport?: boolean;
   /** Whether the text tells the findings itself, each where it belongs. */
   readonly tellsFindings?: boolean;
   /** Widest layout of the text, in columns, where it is not that of all others. */
@@ -55,7 +57,8 @@ export function show(result: Reportable, options: ReportOptions, showing: Showin
     writeText(programOnOutput ? 2 : 1, jsonReport(result));
     return code;
   }
-  const isResult = code === exit.good || (code === exit.findings && findingsAreResult);
+  const isResult =
+    showing.isReport === true || code === exit.good || (code === exit.findings && findingsAreResult);
   const descriptor = isResult && !programOnOutput ? 1 : 2;
   const layout = layoutOf(descriptor, options, showing.widest);
   // Notes are about a program; where there is none they would hide what has to be mended.

@@ -11,6 +11,7 @@ const pages = [
   ["why"],
   ["job"],
   ["compare"],
+  ["plot"],
   ["dialect"],
   ["dialect", "list"],
   ["dialect", "show"],

@@ -5,7 +5,7 @@ import { run, temporaryFolder } from "./command.ts";
 const folder = temporaryFolder();
 
 const mistakes: readonly (readonly [words: string, says: string])[] = [
-  ["", "Say what to do: post, prove, compare, why, job or dialect."],
+  ["", "Say what to do: post, prove, compare, why, plot, job or dialect."],
   ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
   ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
   ["dialect bild x", "There is no command `bild`. Did you mean `build`?"],
@@ -19,8 +19,10 @@ const mistakes: readonly (readonly [words: string, says: string])[] = [
   ["post plate.json", "--dialect must be given."],
   ["post -d x", "The name of the file is missing."],
   ["post plate.json -d", "--dialect needs a value."],
-  ["post plate.json -d x -d y", "--dialect is given twice."],
-  ["post plate.json other.json -d x", "`other.json` is one word too many."],
+  ["prove plate.tap -d x -d y", "--dialect is given twice."],
+  ["prove plate.tap other.tap -d x", "`other.tap` is one word too many."],
+  ["post plate.json other.json plate.json -d x", "The job plate.json is named twice."],
+  ["post plate.json -d x -d x", "The dialect x is stated twice."],
   ["post plate.json -d x --report xml", "--report can be text, json, and not xml."],
   [
     "post plate.json -d x --spindle-holds three",

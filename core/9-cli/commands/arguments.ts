@@ -14,8 +14,10 @@ export interface DialectArguments extends ReportArguments {
 /** Values of `readingOptions`. */
 export interface ReadingArguments {
   readonly cl?: readonly string[] | undefined;
+  readonly readAs?: string | undefined;
   readonly head?: string | undefined;
   readonly inputForm?: string | undefined;
+  readonly noCache?: boolean | undefined;
 }
 
 /** Values of `programOptions` and `readingOptions`. */
@@ -29,6 +31,10 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
 /** Arguments of `post`. */
 export interface PostArguments extends ProgramArguments {
   readonly input: string;
+  /** Further jobs. */
+  readonly more: readonly string[];
+  /** Every dialect, the first one included. */
+  readonly dialects: readonly string[];
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
 }
@@ -49,6 +55,13 @@ export interface ProveArguments extends ProgramArguments {
 export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
   readonly input: string;
   readonly dialect: readonly string[];
+  readonly output?: string | undefined;
+}
+
+/** Arguments of `plot`. */
+export interface PlotArguments extends Omit<ProgramArguments, "dialect"> {
+  readonly input: string;
+  readonly dialect?: string | undefined;
   readonly output?: string | undefined;
 }
 

@@ -19,6 +19,17 @@ export const dialectOptions = {
   "no-cache": { type: "boolean", describe: "build a dialect file anew, and keep nothing" },
 } as const satisfies Record<string, Options>;
 
+/** The same of the command that takes several, each for a program of its own. */
+export const postDialects = {
+  dialect: {
+    ...dialectOptions.dialect,
+    array: true,
+    nargs: 1,
+    describe: "a shipped dialect's name, or a file; each one stated gets its program",
+  },
+  "no-cache": dialectOptions["no-cache"],
+} as const satisfies Record<string, Options>;
+
 /** The option for a command's own product. */
 export const outputOption = {
   output: {
@@ -50,6 +61,22 @@ export const severalDialects = {
     type: "string",
     requiresArg: true,
     describe: "file for the comparison as a page, .html",
+  },
+} as const satisfies Record<string, Options>;
+
+/** Options of the command that draws. */
+export const plotOptions = {
+  dialect: {
+    ...dialectOptions.dialect,
+    demandOption: false,
+    describe: "draw the program for it: a name, or a file",
+  },
+  "no-cache": dialectOptions["no-cache"],
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the picture, .svg or .html; else NAME.svg beside the job",
   },
 } as const satisfies Record<string, Options>;
 
@@ -148,10 +175,15 @@ export const readingOptions = {
     requiresArg: true,
     describe: "cutter location source: KEY=VALUE, ... for what it leaves open",
   },
+  "read-as": {
+    type: "string",
+    requiresArg: true,
+    describe: "the job is a program in this dialect: a shipped name, or a file",
+  },
   head: {
     type: "string",
     requiresArg: true,
-    describe: "cutter location source: a job without operations, for tools, stock",
+    describe: "source or program: a job without operations, for tools, stock",
   },
   "input-form": { choices: ["json", "cl"], describe: "form of the job, if its name does not end so" },
 } as const satisfies Record<string, Options>;
@@ -183,7 +215,7 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "compare", "why", "job", "dialect"];
+export const commands: readonly string[] = ["post", "prove", "compare", "why", "plot", "job", "dialect"];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */

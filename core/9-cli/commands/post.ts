@@ -1,10 +1,10 @@
 import type { Argv, CommandModule } from "yargs";
 import type { PostArguments } from "./arguments.ts";
 import {
-  dialectOptions,
   examples,
   fileArgument,
   outputOption,
+  postDialects,
   programOptions,
   readingOptions,
   reportOptions,
@@ -25,25 +25,40 @@ ${examples(
     "and again on each change, with the blocks that changed",
   ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
+  ["post *.json -d router.dialect.yaml -d rs274ngc", "each job for each dialect, in one report"],
+  ["post old.ngc --read-as rs274ngc -d router.dialect.yaml", "a program made for another controller"],
 )}`;
 
+/** The same as the command line has them: all dialects in one list, further jobs only where there are some. */
+interface PostWords extends Omit<PostArguments, "dialect" | "dialects" | "more"> {
+  readonly dialect: readonly string[];
+  readonly more?: readonly string[] | undefined;
+}
+
 /** `tapewright post`: its arguments and help; the work itself is loaded when it is asked for. */
-export function postCommand(end: (code: number) => void): CommandModule<object, PostArguments> {
+export function postCommand(end: (code: number) => void): CommandModule<object, PostWords> {
   return {
-    command: "post <input>",
+    command: "post <input> [more..]",
     describe: "make the program of a job, and prove it",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
-        .options(dialectOptions)
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
+        .positional("more", { type: "string", array: true, describe: "further jobs" })
+        .options(postDialects)
         .options(outputOption)
         .options(watchOption)
         .options(programOptions)
         .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
-    handler: async (args) => {
-      const { runPost } = await import("../run-post.ts");
-      end(await runPost(args));
+    handler: async ({ dialect: dialects, more = [], ...rest }) => {
+      const args = { ...rest, dialect: dialects[0], dialects, more };
+      if (more.length + dialects.length > 1) {
+        const { runBatch } = await import("../batch/run-batch.ts");
+        end(await runBatch(args));
+      } else {
+        const { runPost } = await import("../run-post.ts");
+        end(await runPost(args));
+      }
     },
   };
 }

@@ -1,10 +1,7 @@
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import { Worker } from "node:worker_threads";
 import { packagePlace } from "../package.ts";
 import type { Computed } from "./compute.ts";
 import type { Plan, Progress } from "./plan.ts";
-import type { WorkerMessage } from "./worker.ts";
+import { startThread } from "./thread.ts";
 
 /**
  * Inputs of more bytes are worked on by a thread of their own. Less is done within a fraction of a second, in which a
@@ -27,24 +24,15 @@ export function perform(plan: Plan, progress: Progress): Work {
   return performAside(plan, progress);
 }
 
-/** Work that is too short for a progress bar. */
-async function performHere(plan: Plan): Promise<Computed> {
+/** Does the work of a plan on this thread; it is too short for a progress bar. */
+export async function performHere(plan: Plan): Promise<Computed> {
   const { compute } = await import("./compute.ts");
   return compute(plan, () => undefined);
 }
 
 function performAside(plan: Plan, progress: Progress): Work {
-  const file = pathToFileURL(join(packagePlace().root, "dist", "worker.js"));
-  const worker = new Worker(file, { workerData: plan, execArgv: [] });
-  const computed = new Promise<Computed>((resolve, reject) => {
-    worker.on("message", (message: WorkerMessage) => {
-      if ("progress" in message) progress(...message.progress);
-      else resolve(message.computed);
-    });
-    worker.on("error", reject);
-    worker.on("exit", (code) => reject(new Error(`the working thread ended with ${code} and said nothing`)));
-  });
-  return { computed, stop: async () => void (await worker.terminate()) };
+  const thread = startThread();
+  return { computed: thread.compute(plan, progress).finally(() => thread.stop()), stop: () => thread.stop() };
 }
 
 function sizeOf(plan: Plan): number {
