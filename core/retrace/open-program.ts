@@ -93,7 +93,14 @@ function surroundings(
   const listed = toolsOfHeader(comments);
   const described = (tool: number): string | undefined => commentOfTool(comments, tool) ?? listed.get(tool);
   const offsets = statesLengthOffsets(dialect);
-  return { name: comments.find((text) => !isToolComment(text)) ?? "", units, state, offsets, head, described };
+  return {
+    name: comments.find((text) => !isToolComment(text)) ?? "",
+    units,
+    state,
+    offsets,
+    head,
+    described,
+  };
 }
 
 function unitsWithout({ format }: Dialect, head: Job | undefined): UnitSystem {
