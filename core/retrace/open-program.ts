@@ -56,7 +56,7 @@ export function openProgram(
   const walk = createWalk(workshop, format.modal.axes === "all", act);
   const readReport = readingReport(dialect, tell, () => counted.forms++);
   const text = chunks(source, comments.take);
-  for (const batch of read(text, format, machine, { units }, readReport)) walkBatch(walk, batch);
+  for (const batch of read(text, format, machine, { units, source }, readReport)) walkBatch(walk, batch);
   endWalk(walk);
   // A program whose meaning is open may lack what a job needs for the same reason; one of them is enough.
   if (counted.errors > 0) return undefined;
