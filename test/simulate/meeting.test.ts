@@ -38,7 +38,7 @@ describe("shank", () => {
   it("is told with the height over which it rubs", () => {
     const { findings } = cut({ stock, tools: [{ ...endMill, fluteLength: 12 }], items: slotTo(16) });
     expect(findings[0].message).toMatch(
-      /^Above its cutting edges the tool meets a wall that is left in op10 with tool 1, over up to 4 mm/,
+      /^Above its cutting edges the tool meets a wall that is left in operation `op10` with tool 1, over up to 4 mm/,
     );
   });
 
@@ -55,7 +55,7 @@ describe("shank", () => {
       items: [...plunge(20, 40, -10), line(60, 40)],
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      "A cut in op10 with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
+      "A cut in operation `op10` with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
     ]);
   });
 });
@@ -101,6 +101,13 @@ describe("below the stock", () => {
     expect(found(endMill, at(3), { sizes: { throughDepth: 4 } })).toEqual(["note limit/below-stock"]);
   });
 
+  it("counts from the full diameter of a drill, which goes through by its point and some more", () => {
+    // The point of a drill of 8 mm and 118 degrees is 2.403 mm long (worked value).
+    const drill: TestTool = { kind: "drill", diameter: 8, tipAngle: 118 };
+    expect(found(drill, at(4.4))).toEqual(["note limit/below-stock"]);
+    expect(found(drill, at(4.41))).toEqual(["limit/below-stock"]);
+  });
+
   it("is told once for each operation, with its deepest", () => {
     const { findings } = cut({
       stock,
@@ -108,7 +115,7 @@ describe("below the stock", () => {
       items: [...at(2.5), line(41, 40), line(41, 40, -34), line(45, 40, -33)],
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      "The tool goes 4 mm below the stock in op10 with tool 1, into what it lies on.",
+      "The tool goes 4 mm below the stock in operation `op10` with tool 1, into what it lies on.",
     ]);
     expect(findings[0].place?.offset).toBe(100 + 10 * 4);
   });
@@ -130,7 +137,7 @@ describe("fixture", () => {
   it("is met by the edge of the tool, and not beside or above it", () => {
     expect(meets(endMill, past(11.2, -1))).toEqual([]);
     expect(meets(endMill, past(10.8, -1))).toEqual([
-      "limit/fixture A motion in op10 with tool 1 goes into a fixture: the tool cuts into left clamp, up to 11 mm below its top.",
+      "limit/fixture A motion in operation `op10` with tool 1 goes into a fixture: the tool cuts into left clamp, up to 11 mm below its top.",
     ]);
     expect(meets(endMill, past(4, 10))).toEqual([]);
   });
