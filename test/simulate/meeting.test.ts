@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { mm } from "../prove/layout.ts";
 import type { Item } from "../prove/layout.ts";
 import {
+  arc,
   corner,
   cut,
   deepStock,
@@ -58,6 +59,15 @@ describe("shank", () => {
       "A cut in operation `op10` with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
     ]);
   });
+});
+
+it("an arc is one motion, however many chords it is cut by", () => {
+  const circle = arc(34, 40, -10, { c1: 40, c2: 40, turns: 1 });
+  const items = [...plunge(34, 40, -10), circle];
+  const { findings } = cut({ stock, tools: [{ ...endMill, fluteLength: 8, shank: 4 }], items });
+  expect(findings.map(({ message }) => message)).toEqual([
+    "A cut in operation `op10` with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
+  ]);
 });
 
 describe("holder", () => {
@@ -207,6 +217,18 @@ it.each(["end-mill", "ball-mill"] as const)("a %s plunges deeper where it has cu
   });
   expect(heightAt(result, 40.1, 40.1)).toBeCloseTo(-6, 1);
   expect(heightAt(result, 50.1, 40.1)).toBeCloseTo(-8, 1);
+});
+
+it("a helix goes down by each of its turns", () => {
+  const helix = arc(42, 40, -6, { c1: 40, c2: 40, turns: 4 });
+  const result = cut({
+    stock,
+    tools: [endMill],
+    items: [...plunge(42, 40, 0), helix],
+    sizes: { resolution: 0.1 },
+  });
+  // At the far side the rim passes half a turn before the end: three and a half of four turns of 1.5 mm.
+  expect(Math.abs(heightAt(result, 35.06, 40.01) + 5.25)).toBeLessThan(0.1);
 });
 
 it("a hole of a cycle is cut at its place, and the rapids between holes are looked at", () => {
