@@ -39,7 +39,10 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const machine = onProgramGrid(declared, capabilities, units);
   const indexes = operations.map((operation) => job.operations.indexOf(operation));
   const common = { job, operations: indexes, capabilities, machine, units };
-  const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
+  const facts = planJobFacts(
+    { ...common, ...rackNowOf(input), setup: setupOf(input), workZero },
+    findings.reportOf("sequence"),
+  );
   const counts = { moves: 0, dropped: 0 };
   const checked = checkTrade(opened, operations, jobReport);
   const batches = (): Iterable<Batch> => {
@@ -103,6 +106,11 @@ export const noJobFacts: JobFacts = {
 function setupOf({ setup = emptySetup, options }: JobInput): Setup {
   if (options.spindleHolds === undefined) return setup;
   return { ...setup, spindleHolds: options.spindleHolds === "none" ? 0 : options.spindleHolds };
+}
+
+/** What is in the rack now, where the command line says so. */
+function rackNowOf({ options: { rackNow } }: JobInput): { readonly rackNow?: readonly number[] } {
+  return rackNow === undefined ? {} : { rackNow };
 }
 
 /** Says with each batch how far the job is read. */

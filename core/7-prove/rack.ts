@@ -263,20 +263,3 @@ function checkFits(watch: Watch, rack: RackFacts, pocket: number): void {
   if (tool.diameter > rack.widest) say("wide", rack.widest);
   if (tool.length !== undefined && tool.length > rack.longest) say("long", rack.longest);
 }
-
-/** limit/pockets, for a set-up that lists more pockets than there are. */
-export function checkRackList(watch: Watch): void {
-  const { rack } = watch.traits;
-  if (!rack) return;
-  watch.job.rack.forEach((tool, index) => {
-    if (tool === 0 || index < rack.pockets.length) return;
-    tell(
-      watch,
-      findings["limit/pockets"]({
-        tool,
-        fault: "missing",
-        limit: `pocket ${index + 1} of ${rack.pockets.length}`,
-      }),
-    );
-  });
-}
