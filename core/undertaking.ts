@@ -4,7 +4,7 @@ import type { Job, Operation } from "#job";
 import { checkTrade, chooseOperations, openJob } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
-import { assumptions, toolsUsed } from "#report";
+import { assumptions, rackReport, reloadSentence, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
@@ -67,7 +67,12 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     moves: counts.moves,
     tools: toolsUsed(operations),
     units,
-    assumptions: [...assumptions({ job, operations, machine, facts }), ...stopSentence(means.dialect.format)],
+    assumptions: [
+      ...assumptions({ job, operations, machine, facts }),
+      ...reloadSentence(job.operations, facts),
+      ...stopSentence(means.dialect.format),
+    ],
+    ...rackReport(job, facts),
   });
   return { job, operations, units, machine, facts, batches, summary };
 }

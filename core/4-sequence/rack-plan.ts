@@ -33,7 +33,7 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
   if (wanted.length > used.length && !setup.rack && !rackNow) report(homeless(request, held));
   const listed = setup.rack && fromSetup(request, rack, setup.rack, wanted, report);
-  if (rackNow !== undefined) checkCount(request, rack, rackNow, report);
+  if (rackNow !== undefined) checkNow(request, rack, rackNow, report);
   for (const tool of job.tools)
     if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
   const clash = clashOf(request, rack);
@@ -95,11 +95,16 @@ function homeless(request: PlanRequest, held: number): Finding {
   );
 }
 
-/** What is said of a rack may name no pocket that it does not have. */
-function checkCount(request: PlanRequest, rack: RackFacts, now: readonly number[], report: Report): void {
-  if (now.length <= rack.pockets.length) return;
-  const message = `${String(now.length)} pockets are listed and the rack has ${String(rack.pockets.length)}`;
-  report(pocketsRefused(request, message, "list the pockets that the rack has"));
+/** What is said of the rack as it is may name no pocket that it does not have, nor the tool in the spindle. */
+function checkNow(request: PlanRequest, rack: RackFacts, now: readonly number[], report: Report): void {
+  if (now.length > rack.pockets.length) {
+    const message = `${String(now.length)} pockets are listed and the rack has ${String(rack.pockets.length)}`;
+    report(pocketsRefused(request, message, "list the pockets that the rack has"));
+  }
+  const held = request.setup.spindleHolds ?? 0;
+  if (held === 0 || !now.includes(held)) return;
+  const message = `tool ${String(held)} is in the spindle and in pocket ${String(now.indexOf(held) + 1)}`;
+  report(pocketsRefused(request, message, "say of each tool where it is"));
 }
 
 /** The rack as the set-up lists it; the tool in the spindle needs a pocket of its own there, too. */

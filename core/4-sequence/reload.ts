@@ -1,9 +1,8 @@
 import { askOperator } from "./confirm.ts";
 import { putMessage } from "./message.ts";
-import { retract } from "./retract.ts";
+import { park } from "./pause.ts";
 import type { Run } from "./run.ts";
 import { toolOf } from "./run.ts";
-import { orientSpindle } from "./spindle.ts";
 import { cancelBeforeSwap } from "./swap-cancel.ts";
 import { plainWords } from "./swap-operator.ts";
 import { returnLastTool } from "./swap-rack.ts";
@@ -12,27 +11,28 @@ import { need } from "./words.ts";
 /**
  * Stops for the rack to be loaded anew, where that is planned before an operation. All is safe already: Z at swap height, coolant
  * off, the spindle confirmed to stand. The tool goes back to its pocket first, so that the spindle is empty at the stop and
- * every tool in its place; behind it the swap goes on as from a rack that was loaded so.
+ * every tool in its place, and the machine is parked out of the way where it has a place for that; behind it the swap goes on as from a rack that was loaded so.
+ *
+ * @returns whether it has stopped
  */
-export function reloadRack(run: Run, operation: number): void {
+export function reloadRack(run: Run, operation: number): boolean {
   const { facts } = run.request;
   const index = facts.reloadsBefore?.indexOf(operation) ?? -1;
   const rack = facts.reloads?.[index];
-  if (rack === undefined) return;
+  if (rack === undefined) return false;
   const { state } = run;
   if (state.held) {
     cancelBeforeSwap(run);
     returnLastTool(run);
   }
+  if (run.machine.park) park(run, "the operator reaches into the rack");
   if (need(run, "idioms.message", "the operator is told what to load")) tellExchanges(run, index, rack);
   askOperator(run, "THEN GO ON");
-  retract(run);
-  // The spindle may have been turned by hand.
-  orientSpindle(run);
   state.homes.clear();
   rack.forEach((tool, pocket) => {
     if (tool !== 0) state.homes.set(tool, pocket);
   });
+  return true;
 }
 
 /** A message for each pocket that changes, in their order. */

@@ -37,8 +37,8 @@ export async function runPost(args: PostArguments): Promise<number> {
 async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
-  const { input, head, setup } = args;
-  const files = [input, head, setup].filter((file) => file !== undefined);
+  const { input, head, setup, rack } = args;
+  const files = [input, head, setup, rack].filter((file) => file !== undefined);
   const madeFrom = [...files, ...Object.values(loaded.paths)];
   const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
   return { result, madeFrom };

@@ -24,6 +24,7 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly from?: string | undefined;
   readonly spindleHolds?: string | undefined;
   readonly setup?: string | undefined;
+  readonly rack?: string | undefined;
 }
 
 /** Arguments of `post`. */

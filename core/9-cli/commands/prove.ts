@@ -10,8 +10,8 @@ import {
   reportOptions,
 } from "./options.ts";
 
-const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as
-for post.
+const footer = `With --against, state the same --only, --from, --spindle-holds, --setup
+and --rack as for post.
 
 ${examples(
   ["prove plate.tap -d router.dialect.yaml", "what is wrong with it, block by block"],
