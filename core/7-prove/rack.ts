@@ -189,7 +189,10 @@ export function release(watch: Watch): void {
   if (rack && isTool(swap.held)) putBack(watch, rack);
   swap.puts = -1;
   watch.state.once.told.delete("sideways");
-  if (swap.held !== 0) holdTool(watch, 0);
+  if (swap.held !== 0) {
+    holdTool(watch, 0);
+    swap.reload.open = true;
+  }
   commandDrawbar(watch, true, true);
 }
 

@@ -7,13 +7,14 @@ import type { Watch } from "./watch.ts";
 
 /**
  * A stop of the program with an empty spindle, in a job whose rack is loaded anew: the next of the planned loads is in the rack behind
- * it. With a tool in the spindle nobody reloads, since its pocket would not stay free.
+ * it. With a tool in the spindle nobody reloads, since its pocket would not stay free. A second stop behind it asks something else.
  */
 export function reloadRack(watch: Watch): void {
   const { swap } = watch.state;
-  const next = watch.job.reloads?.[swap.reloaded];
-  if (next === undefined) return;
-  swap.reloaded++;
+  const next = watch.job.reloads?.[swap.reload.made];
+  if (next === undefined || !swap.reload.open) return;
+  swap.reload.made++;
+  swap.reload.open = false;
   swap.pockets.forEach((_, pocket) => (swap.pockets[pocket] = next[pocket] ?? 0));
   swap.homes.clear();
   checkRackList(watch, next);
@@ -22,8 +23,8 @@ export function reloadRack(watch: Watch): void {
 /** swap/pocket: a stop that was planned and not made leaves the wrong tools in the rack. */
 export function checkReloads(watch: Watch): void {
   const planned = watch.job.reloads?.length ?? 0;
-  const { reloaded } = watch.state.swap;
-  if (reloaded < planned) tell(watch, findings["swap/reloads"]({ planned, made: reloaded }));
+  const { made } = watch.state.swap.reload;
+  if (made < planned) tell(watch, findings["swap/reloads"]({ planned, made }));
 }
 
 /** limit/pockets, for a list of what is in the rack: pockets that are not there, tools that touch. */

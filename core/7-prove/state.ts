@@ -113,8 +113,8 @@ export interface SwapState {
   selectedOffset: number | undefined;
   /** Tool in each pocket now. */
   readonly pockets: number[];
-  /** How often the rack was loaded anew as planned. */
-  reloaded: number;
+  /** Planned reload stops that were made, and whether a tool has gone back since the last, or none was swapped yet. */
+  readonly reload: { made: number; open: boolean };
   /** Pocket that each tool was taken from, by its number; one without a number is the one in the spindle. */
   readonly homes: Map<number, number>;
   /** Pocket in which the tool on its way back counts as put; -1 where none is. */
@@ -303,7 +303,7 @@ function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
     awaitsChange: false,
     selectedOffset: undefined,
     pockets: pockets ?? [],
-    reloaded: 0,
+    reload: { made: 0, open: true },
     homes: new Map(),
     puts: -1,
     retracted: false,
