@@ -10,6 +10,7 @@
 import { createGuard, createQueue, prove as compare } from "#prove";
 import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
+import { createClock } from "#time";
 import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
 import { footerOf, headerOf } from "./page.ts";
 import {
@@ -19,6 +20,7 @@ import {
   hashFacts,
   lineWords,
   noJobFacts,
+  timed,
   unclearIsError,
   undertake,
   unlessFailed,
@@ -41,7 +43,8 @@ export function post(input: PostInput): Outcome {
 
   const copies = createQueue();
   const guard = createGuard(machine, facts, findings.reportOf("guard"), "job");
-  const sequence = guarded(work.batches(), guard, copies, findings);
+  const clock = createClock(machine, facts, work.operations);
+  const sequence = guarded(timed(work.batches(), clock), guard, copies, findings);
 
   const digest = input.createDigest();
   const written = { bytes: 0 };
@@ -73,7 +76,7 @@ export function post(input: PostInput): Outcome {
     verdict: "proved",
     findings: findings.findings(),
     proof,
-    summary: { ...summary, steps: proof.steps },
+    summary: { ...summary, steps: proof.steps, time: clock.end() },
   };
 }
 

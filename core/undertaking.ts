@@ -8,6 +8,7 @@ import { assumptions, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
+import type { Clock } from "#time";
 import type { Digest, JobInput, Means } from "./inputs.ts";
 
 /** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
@@ -193,6 +194,14 @@ export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batc
     yield batch;
   }
   guard.end();
+}
+
+/** Shows a sequence to a clock. */
+export function* timed(batches: Iterable<Batch>, clock: Clock): Generator<Batch> {
+  for (const batch of batches) {
+    clock.accept(batch);
+    yield batch;
+  }
 }
 
 /** A report that takes what has no one meaning (a block that a switch can skip) for an error: such a text proves nothing. */

@@ -3,6 +3,7 @@ import { clean } from "./clean.ts";
 import type { Reportable, Summary } from "./outcome.ts";
 import { count } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
+import { timeText } from "./time-text.ts";
 import { hang } from "./wrap.ts";
 
 const column = 11;
@@ -16,6 +17,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
     }),
     ...dialectText(result.summary, layout),
     ...row("holds", contents(result.summary), layout),
+    ...(result.summary.time === undefined ? [] : row("time", timeText(result.summary.time), layout)),
     ...proofText(result, layout),
     ...assumptionsText(result.summary, layout),
     "",

@@ -34,6 +34,8 @@ const cases: readonly Case[] = [
   bad("core/4-sequence/inference.ts", 'import "#infer";', "infer-is-called-by-the-command"),
   bad("core/infer/report.ts", 'import "#report";', "infer-through-the-index"),
   bad("core/infer/inner.ts", 'import "../6-read/fine.ts";', "infer-through-the-index"),
+  bad("core/time/steps.ts", 'import "#prove";', "time-imports-base-only"),
+  bad("core/clockwork.ts", 'import "./time/fine.ts";', "time-through-the-index"),
   bad("core/9-cli/inference.ts", 'import "../infer/fine.ts";', "reach-infer-through-its-index"),
   // A ring is reported once, where it is met first.
   bad("core/4-sequence/ring-a.ts", 'import type { B } from "./ring-b.ts"; export type A = B;', "no-cycles"),
@@ -69,6 +71,8 @@ const cases: readonly Case[] = [
   good("core/7-prove/fine.ts", 'import "#base";'),
   good("core/infer/fine.ts", 'import "#base"; import "#dialect"; import "#emit"; import "#read";'),
   good("core/infer/index.ts", ""),
+  good("core/time/index.ts", 'import "#base";'),
+  good("core/time/fine.ts", 'import "#base"; import "./index.ts";'),
   good("core/6-read/fine.ts", 'import "#base";'),
   good("core/9-cli/fine-inference.ts", 'import "#infer";'),
   good("core/5-emit/fine.ts", 'import "typescript"; import "#dialect";'),
