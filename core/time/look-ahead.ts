@@ -51,6 +51,8 @@ interface Window {
   readonly owners: Int32Array;
   /** Squares of the highest speed at which each begins. */
   readonly entries: Float64Array;
+  /** The same, lowered to what can be slowed down from if nothing follows; worked out anew with each settling. */
+  readonly lowered: Float64Array;
   /** Direction at the end of the last motion. */
   readonly last: Float64Array;
   count: number;
@@ -71,6 +73,7 @@ export function createLookAhead(take: Window["take"]): LookAhead {
     accelerations: column(),
     owners: new Int32Array(rows),
     entries: column(),
+    lowered: column(),
     last: new Float64Array(3),
     count: 0,
     corners: "stop",
@@ -151,7 +154,7 @@ function cornerOf(cosine: number, shorter: number, acceleration: number, deviati
 
 /** Hands on the first motions, and keeps the rest. */
 function settle(window: Window, until: number): void {
-  const { count, lengths, speeds, accelerations, owners, entries, take } = window;
+  const { count, lengths, speeds, accelerations, owners, entries, lowered, take } = window;
   slowDown(window);
   let entry = window.start;
   let owner = owners[0];
@@ -164,7 +167,7 @@ function settle(window: Window, until: number): void {
     }
     const acceleration = accelerations[row];
     const length = lengths[row];
-    const next = row + 1 < count ? entries[row + 1] : 0;
+    const next = row + 1 < count ? lowered[row + 1] : 0;
     const exit = Math.sqrt(Math.min(next, entry * entry + 2 * acceleration * length));
     seconds += timeOf(length, entry, exit, speeds[row], acceleration);
     entry = exit;
@@ -177,12 +180,12 @@ function settle(window: Window, until: number): void {
   owners.copyWithin(0, until, count);
 }
 
-/** Lowers the speeds at which motions begin to what can be slowed down from; behind the last the tool is taken to stand. */
-function slowDown({ count, entries, accelerations, lengths }: Window): void {
+/** Works out from which speeds at the start of motions can be slowed down; behind the last the tool is taken to stand. */
+function slowDown({ count, entries, lowered, accelerations, lengths }: Window): void {
   let next = 0;
   for (let row = count - 1; row > 0; row--) {
     next = Math.min(entries[row], next + 2 * accelerations[row] * lengths[row]);
-    entries[row] = next;
+    lowered[row] = next;
   }
 }
 
