@@ -2,6 +2,7 @@ import type { ByteSource, Finding, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Emitter } from "#emit";
 import type { Reading } from "#job";
+import type { AirCut } from "#lower";
 import type { Proof } from "#prove";
 import type { Summary, Verdict } from "#report";
 import type { Setup } from "#sequence";
@@ -21,6 +22,10 @@ export interface ProgramOptions {
   readonly from?: string;
   /** Tool in the spindle at the start; unknown where it is absent. */
   readonly spindleHolds?: number | "none";
+  /** A dry run above the stock, with the spindle off. */
+  readonly airCut?: AirCut;
+  /** Whether an optional stop stands before the first operation of each tool. */
+  readonly optionalStops?: boolean;
 }
 
 /** A job and what belongs to it. */

@@ -266,4 +266,6 @@ export interface JobFacts {
   readonly spindleHolds: number | undefined;
   /** Tool in each pocket at the start; index 0 is pocket 1, 0 means empty. */
   readonly rack: readonly number[];
+  /** A dry run: the spindle never turns, and all motion in the work stays above the stock. */
+  readonly airCut?: boolean;
 }

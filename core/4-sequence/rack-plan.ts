@@ -15,8 +15,10 @@ export interface RackPlan {
 const noRack: RackPlan = { rack: [], heldPocket: undefined };
 
 /**
- * Gives each tool a pocket: as the set-up says, otherwise pocket i to the i-th tool in order of first use. The tool that
- * the spindle holds leaves its own pocket free; one that the job does not use gets a pocket behind the others.
+ * Gives each tool a pocket: as the set-up says, otherwise pocket i to the i-th tool of the job in order of first use, so that
+ * a part of the job finds its tools where the whole has them; where the rack has too few pockets for that, to the i-th tool of
+ * the part. The tool that the spindle holds leaves its own pocket free; one that the job does not use gets a pocket behind
+ * the others.
  */
 export function planRack(request: PlanRequest, report: Report): RackPlan {
   const { machine, setup, job } = request;
@@ -24,18 +26,27 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   if (machine.swap !== "rack" || !rack) return noRack;
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
-  const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
-  if (held !== 0 && !used.includes(held) && !setup.rack) report(homeless(request, held));
+  const needed = withHeld(used, held);
+  const all = withHeld([...new Set(job.operations.map(({ tool }) => tool))], held);
+  // A set-up lists what there is: only what is used has to be in it.
+  const wanted = setup.rack || all.length > rack.pockets.length ? needed : all;
+  const inJob = job.operations.some(({ tool }) => tool === held);
+  const hasHome = used.includes(held) || (inJob && wanted === all);
+  if (held !== 0 && !hasHome && !setup.rack) report(homeless(request, held));
   const pockets = setup.rack
     ? fromSetup(request, rack, setup.rack, wanted, report)
     : inOrder(request, rack, wanted, report);
   for (const tool of job.tools)
-    if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
+    if (needed.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
   const found = held === 0 ? -1 : pockets.indexOf(held);
   return {
     rack: pockets.map((tool) => (tool === held ? 0 : tool)),
     heldPocket: found < 0 ? undefined : found,
   };
+}
+
+function withHeld(tools: readonly number[], held: number): readonly number[] {
+  return held === 0 || tools.includes(held) ? tools : [...tools, held];
 }
 
 /** A tool that the job does not use has to go somewhere, and only the set-up can say where. */

@@ -53,7 +53,9 @@ async function post(
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
     try {
-      const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
+      const output =
+        outputName(args) ??
+        besideInput(args.input, prepared.dialect.format.extension, job.options.airCut ? "air-cut" : "");
       const target = resolveTarget(output, protectedFiles(job, prepared), "program");
       return await produce(target, (staged) => ({ kind: "post", dialect: prepared, job, staged }));
     } finally {

@@ -24,6 +24,9 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly from?: string | undefined;
   readonly spindleHolds?: string | undefined;
   readonly setup?: string | undefined;
+  readonly airCut?: string | undefined;
+  readonly airFeed?: string | undefined;
+  readonly optionalStops?: boolean | undefined;
 }
 
 /** Arguments of `post`. */

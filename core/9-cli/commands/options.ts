@@ -137,6 +137,17 @@ export const programOptions = {
     describe: "tool in the spindle at the start: N or none",
   },
   setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
+  "air-cut": {
+    type: "string",
+    requiresArg: true,
+    describe: "dry run, all motion in the work this much higher: 50, 2in",
+  },
+  "air-feed": {
+    type: "string",
+    requiresArg: true,
+    describe: "highest feed of an air cut, a minute: 3000, 120in; else 2000",
+  },
+  "optional-stops": { type: "boolean", describe: "an optional stop before each tool's first operation" },
 } as const satisfies Record<string, Options>;
 
 /** How a job's file is read; `tapewright job --help` lists the keys of --cl. */

@@ -106,10 +106,17 @@ function overwritesFinding(
   );
 }
 
-/** `parts/plate.job.json` and "tap" -> `parts/plate.tap` */
-export function besideInput(input: string, extension: string): string {
+/**
+ * `parts/plate.job.json` and "tap" -> `parts/plate.tap`
+ *
+ * @param mark what tells the program from the usual one: "air-cut" -> `parts/plate.air-cut.tap`
+ */
+export function besideInput(input: string, extension: string, mark = ""): string {
   const name = basename(input);
   const stem = name.replace(/(\.job)?\.json$/i, "");
   const bare = stem === name ? name.replace(/(?<=.)\.[^.]*$/, "") : stem;
-  return input.slice(0, input.length - name.length) + `${bare === "" ? name : bare}.${extension}`;
+  return (
+    input.slice(0, input.length - name.length) +
+    [bare === "" ? name : bare, ...(mark === "" ? [] : [mark]), extension].join(".")
+  );
 }

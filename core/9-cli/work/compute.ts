@@ -54,7 +54,7 @@ function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
 
 /** The job as compile.ts takes it; what is not stated is absent. */
 export function jobInput({ input, reading, setup, options }: PlannedJob): JobInput {
-  const { only, from, spindleHolds } = options;
+  const { only, from, spindleHolds, airCut, optionalStops } = options;
   return {
     source: byteSource(input),
     reading: readingOf(reading),
@@ -63,6 +63,8 @@ export function jobInput({ input, reading, setup, options }: PlannedJob): JobInp
       ...(only === undefined ? {} : { only }),
       ...(from === undefined ? {} : { from }),
       ...(spindleHolds === undefined ? {} : { spindleHolds }),
+      ...(airCut === undefined ? {} : { airCut }),
+      ...(optionalStops ? { optionalStops } : {}),
     },
   };
 }

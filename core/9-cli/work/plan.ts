@@ -1,5 +1,6 @@
 import type { Setup } from "#dialect";
 import type { ClOptions } from "#job";
+import type { AirCut } from "#lower";
 import type { LoadedDialect } from "../dialects/loaded.ts";
 import type { Input } from "../files/input.ts";
 import type { Staged } from "../files/staged.ts";
@@ -12,6 +13,8 @@ export interface ProgramOptions {
   readonly from: string | undefined;
   /** Tool in the spindle at the start. */
   readonly spindleHolds: number | "none" | undefined;
+  readonly airCut: AirCut | undefined;
+  readonly optionalStops: boolean;
 }
 
 /** In which form a job stands in its file, and what that form lacks. */
