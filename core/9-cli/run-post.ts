@@ -21,9 +21,18 @@ import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
-  if (args.watch === true) {
+  if (args.watch === true && args.split === undefined) {
     const { runWatch } = await import("./watch/run-watch.ts");
     return runWatch(args, postOnce);
+  }
+  if (args.split !== undefined) {
+    const { postSplit, splitText } = await import("./run-split.ts");
+    return show(await postSplit(args), reportOptionsOf(args), {
+      programOnOutput: false,
+      text: splitText,
+      findingsAreResult: false,
+      refusal: "no program was written.",
+    });
   }
   const { result } = await postOnce(args);
   return show(result, reportOptionsOf(args), {

@@ -1,7 +1,7 @@
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { rowKind } from "#base";
 import { postText, proveText } from "../../core/index.ts";
-import type { ReadyDialect, TextJob } from "../../core/index.ts";
+import type { TextJob } from "../../core/index.ts";
 import { mm } from "../prove/layout.ts";
 import { quarryRouter } from "../support/dialects.ts";
 import { weatherPlate } from "../support/examples.ts";
@@ -10,10 +10,7 @@ import { cuts, rowsOf } from "./rows.ts";
 
 /* Programs for proving out: a part of the job, a dry run above the stock, optional stops. The demo on its own machine. */
 
-let router: ReadyDialect;
-beforeAll(async () => {
-  router = await ready(quarryRouter);
-});
+const router = await ready(quarryRouter);
 
 interface PlateOperation {
   readonly id: string;

@@ -34,6 +34,7 @@ export interface PostArguments extends ProgramArguments {
   readonly input: string;
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
+  readonly split?: string | undefined;
 }
 
 /** Arguments of `job`. */

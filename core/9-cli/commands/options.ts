@@ -34,6 +34,11 @@ export const watchOption = {
   watch: { type: "boolean", describe: "post again when job, set-up or dialect changes; Ctrl-C ends it" },
 } as const satisfies Record<string, Options>;
 
+/** The option for a program a tool. */
+export const splitOption = {
+  split: { choices: ["tool"], describe: "a program for each tool: plate.t1.tap, plate.t2.tap" },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that compares dialects. */
 export const severalDialects = {
   dialect: {
@@ -173,6 +178,7 @@ export const optionNames: readonly string[] = [
   dialectOptions,
   outputOption,
   watchOption,
+  splitOption,
   moduleOptions,
   newOptions,
   testOptions,

@@ -8,6 +8,7 @@ import {
   programOptions,
   readingOptions,
   reportOptions,
+  splitOption,
   watchOption,
 } from "./options.ts";
 
@@ -25,6 +26,8 @@ ${examples(
     "and again on each change, with the blocks that changed",
   ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
+  ["post plate.json -d router.dialect.yaml --air-cut 50", "plate.air-cut.tap: a dry run, 50 mm higher"],
+  ["post plate.json -d hand-zeroed --split tool", "plate.t1.tap, plate.t2.tap, ... all proved or none"],
 )}`;
 
 /** `tapewright post`: its arguments and help; the work itself is loaded when it is asked for. */
@@ -37,6 +40,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(dialectOptions)
         .options(outputOption)
         .options(watchOption)
+        .options(splitOption)
         .options(programOptions)
         .options(readingOptions)
         .options(reportOptions)

@@ -10,8 +10,9 @@ import {
   reportOptions,
 } from "./options.ts";
 
-const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as
-for post.
+const footer = `With --against, state the same --only, --from, --spindle-holds, --setup,
+--air-cut, --air-feed and --optional-stops as for post. A program of --split
+is that of its operations: --only, as post tells it.
 
 ${examples(
   ["prove plate.tap -d router.dialect.yaml", "what is wrong with it, block by block"],

@@ -120,3 +120,10 @@ export function besideInput(input: string, extension: string, mark = ""): string
     [bare === "" ? name : bare, ...(mark === "" ? [] : [mark]), extension].join(".")
   );
 }
+
+/** `parts/plate.tap` and "t1" -> `parts/plate.t1.tap`; the mark stands before the ending, or last where there is none. */
+export function withMark(file: string, mark: string): string {
+  const name = basename(file);
+  const ending = /(?<=.)\.[^.]*$/.exec(name)?.[0] ?? "";
+  return `${file.slice(0, file.length - ending.length)}.${mark}${ending}`;
+}
