@@ -173,6 +173,20 @@ module.exports = {
       to: { path: "^core/simulate/" },
     },
     {
+      name: "time-imports-base-only",
+      comment: "The clock sees steps and facts of the machine, as the guard does, and nothing else.",
+      severity: "error",
+      from: { path: "^core/time/" },
+      to: { pathNot: ["^core/time/", "^core/0-base/index\\.ts$"] },
+    },
+    {
+      name: "time-through-the-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/time/" },
+      to: { path: "^core/time/(?!index\\.ts$)" },
+    },
+    {
       name: "no-cycles",
       comment: "Two files that need each other are one file, or miss a third.",
       severity: "error",

@@ -10,6 +10,7 @@
 import { createGuard, createQueue, prove as compare } from "#prove";
 import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
+import { createClock } from "#time";
 import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
 import { footerOf, headerOf } from "./page.ts";
 import { simulating } from "./simulated.ts";
@@ -21,6 +22,7 @@ import {
   lineWords,
   noJobFacts,
   tellUnanswered,
+  timed,
   unclearIsError,
   undertake,
   unlessFailed,
@@ -53,7 +55,8 @@ export function post(input: PostInput): Outcome {
   const copies = createQueue();
   const guard = createGuard(machine, facts, findings.reportOf("guard"), "job");
   const simulation = simulating(work, input.simulate, "job");
-  const sequence = guarded(simulation.passing(work.batches()), guard, copies, findings);
+  const clock = createClock(machine, facts, work.operations);
+  const sequence = guarded(simulation.passing(timed(work.batches(), clock)), guard, copies, findings);
 
   const digest = input.createDigest();
   const written = { bytes: 0 };
@@ -85,7 +88,7 @@ export function post(input: PostInput): Outcome {
     verdict: "proved",
     findings: findings.findings(),
     proof,
-    summary: { ...summary, steps: proof.steps },
+    summary: { ...summary, steps: proof.steps, time: clock.end() },
   };
 }
 

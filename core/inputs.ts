@@ -1,6 +1,7 @@
 import type { ByteSource, Finding, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Emitter } from "#emit";
+import type { AirCut } from "#lower";
 import type { Proof } from "#prove";
 import type { Summary, Verdict } from "#report";
 import type { InputReading } from "#retrace";
@@ -23,6 +24,10 @@ export interface ProgramOptions {
   readonly spindleHolds?: number | "none";
   /** Tool in each pocket now, index 0 is pocket 1, 0 means empty: the rack is loaded with the least change. */
   readonly rackNow?: readonly number[];
+  /** A dry run above the stock, with the spindle off. */
+  readonly airCut?: AirCut;
+  /** Whether an optional stop stands before the first operation of each tool. */
+  readonly optionalStops?: boolean;
 }
 
 /** A job and what belongs to it. */

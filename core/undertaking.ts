@@ -1,14 +1,17 @@
-import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
+import { atomsPerUnit } from "#base";
+import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
 import { checkTrade, chooseOperations } from "#job";
-import { lower, onProgramGrid, programUnits } from "#lower";
+import type { AirCut } from "#lower";
+import { lower, onProgramGrid, programUnits, raiseJob, raiseMoves } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, rackReport, reloadSentence, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
 import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
+import type { Clock } from "#time";
 import type { Digest, JobInput, Means } from "./inputs.ts";
 
 /** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
@@ -32,23 +35,30 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const jobReport = findings.reportOf("job");
   const opened = openInput(input.source, input.reading ?? { form: "json" }, jobReport);
   if (!opened) return undefined;
-  const { job } = opened;
+  const { airCut, optionalStops = false } = input.options;
+  const job = airCut ? raiseJob(opened.job, airCut) : opened.job;
   const operations = chooseOperations(job, input.options, jobReport);
   if (findings.failedBy("job")) return undefined;
+  if (airCut && !job.stock) findings.reportOf("sequence")(stockUnknown);
   tellUnanswered(means.dialect, findings.reportOf("sequence"));
   const units = programUnits(job, capabilities, findings.reportOf("lower"));
   const machine = onProgramGrid(declared, capabilities, units);
   const indexes = operations.map((operation) => job.operations.indexOf(operation));
   const common = { job, operations: indexes, capabilities, machine, units };
-  const facts = planJobFacts(
+  const planned = planJobFacts(
     { ...common, ...rackNowOf(input), setup: setupOf(input), workZero },
     findings.reportOf("sequence"),
   );
+  const facts = airCut ? { ...planned, airCut: true } : planned;
   const counts = { moves: 0, dropped: 0 };
-  const checked = checkTrade(opened, operations, jobReport);
+  /** As the job has it, where an air cut raises it. */
+  const own = (operation: Operation): Operation => opened.job.operations[job.operations.indexOf(operation)];
+  const checked = checkTrade(opened, operations.map(own), jobReport);
   const batches = (): Iterable<Batch> => {
-    const moves = (operation: Operation) =>
-      followed(checked.moves(operation, jobReport), means, input.source);
+    const moves = (operation: Operation) => {
+      const stated = followed(checked.moves(own(operation), jobReport), means, input.source);
+      return airCut ? raiseMoves(stated, own(operation), airCut) : stated;
+    };
     const lowered = lower({
       ...common,
       operations,
@@ -59,7 +69,8 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     const request = {
       ...common,
       facts,
-      airCut: false,
+      airCut: airCut !== undefined,
+      optionalStops,
       cleanText: (text: string) => means.emitter.cleanText(text),
     };
     return sequence(lowered, request, findings.reportOf("sequence"));
@@ -69,6 +80,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     tools: toolsUsed(operations),
     units,
     assumptions: [
+      ...airCutSentence(airCut, units),
       ...assumptions({ job, operations, machine, facts }),
       ...reloadSentence(job.operations, facts),
       ...stopSentence(means.dialect.format),
@@ -76,6 +88,26 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     ...rackReport(job, facts),
   });
   return { job, operations, units, machine, facts, batches, summary };
+}
+
+/** An air cut is only one if it is known what it has to stay above. */
+const stockUnknown: Finding = {
+  rule: "motion/air-cut",
+  severity: "error",
+  message: "The job does not state its stock, so that nobody knows what an air cut has to stay above.",
+  place: { source: "command", offset: 0 },
+  fix: 'State it in the job: "stock": { "min": [x, y, z], "max": [x, y, z] }',
+};
+
+/** Stands first wherever it is told what a program takes for granted: at its head, in the report, on the sheet. */
+function airCutSentence(airCut: AirCut | undefined, units: UnitSystem): string[] {
+  if (!airCut) return [];
+  const inUnits = (atoms: number): string =>
+    String(Number((atoms / atomsPerUnit[units]).toFixed(units === "mm" ? 3 : 4)));
+  const unit = units === "mm" ? "mm" : "in";
+  return [
+    `AIR CUT: all motion in the work is ${inUnits(airCut.height)} ${unit} higher, the spindle and the coolant stay off, feeds are at most ${inUnits(airCut.feed)} ${unit}/min.`,
+  ];
 }
 
 /** A stop with a block delete mark is skipped, not made, while the switch is on. */
@@ -216,6 +248,14 @@ export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batc
     yield batch;
   }
   guard.end();
+}
+
+/** Shows a sequence to a clock. */
+export function* timed(batches: Iterable<Batch>, clock: Clock): Generator<Batch> {
+  for (const batch of batches) {
+    clock.accept(batch);
+    yield batch;
+  }
 }
 
 /** A report that takes what has no one meaning (a block that a switch can skip) for an error: such a text proves nothing. */

@@ -9,4 +9,5 @@ export * from "./expression.ts";
 export * from "./machine-facts.ts";
 export type * from "./capabilities.ts";
 export * from "./nearest.ts";
+export type * from "./times.ts";
 export * from "./unknown-diameter.ts";

@@ -268,4 +268,6 @@ export interface JobFacts {
   readonly rack: readonly number[];
   /** The same behind each stop at which the operator loads the rack anew, in their order; absent where there is none. */
   readonly reloads?: readonly (readonly number[])[];
+  /** A dry run: the spindle never turns, and all motion in the work stays above the stock. */
+  readonly airCut?: boolean;
 }

@@ -1,10 +1,11 @@
 import { linearAxes } from "#base";
-import type { Operation } from "#job";
+import type { Operation, Tool } from "#job";
 import { confirmHoldDown } from "./confirm.ts";
 import { coolantOff, setCoolant } from "./coolant.ts";
 import { onLengthGrid } from "./grid.ts";
 import { raiseHood, setHood } from "./hood.ts";
 import { stateOperationModes } from "./modes.ts";
+import { putMessage } from "./message.ts";
 import { cancelLengthOffset } from "./offsets.ts";
 import { reloadRack } from "./reload.ts";
 import { retract } from "./retract.ts";
@@ -19,6 +20,8 @@ import {
   stopSpindle,
   turnsSpindle,
 } from "./spindle.ts";
+import { stopForOperator } from "./stop.ts";
+import { need } from "./words.ts";
 import { beginSection } from "./writer.ts";
 import { keepTool, measureTool, swapTool } from "./swap.ts";
 
@@ -52,8 +55,11 @@ function enterToolSection(run: Run, operation: Operation): void {
   // At a stop the operator may have turned the spindle, or opened a valve.
   if (reloadRack(run, state.operation)) makeSafe(run);
   const tool = toolOf(run, operation.tool);
-  if (state.held === operation.tool) keepTool(run, tool);
+  const kept = state.held === operation.tool;
+  if (kept) keepTool(run, tool);
   else swapTool(run, tool);
+  // A change by hand is a stop already.
+  if (kept || run.machine.swap !== "operator") stopBeforeTool(run, tool);
   measureTool(run, tool);
   stateOperationModes(run, operation);
   confirmHoldDown(run);
@@ -63,6 +69,20 @@ function enterToolSection(run: Run, operation: Operation): void {
   setHood(run, operation);
   setCoolant(run, operation.coolant);
   state.awaiting = "approach";
+}
+
+/** Where it is asked for, the program may stop before the first operation of each tool, for the operator to look at it. */
+function stopBeforeTool(run: Run, tool: Tool): void {
+  const { request, job, state } = run;
+  if (!request.optionalStops) return;
+  const first = request.operations.find((index) => job.operations[index].tool === tool.number);
+  if (first !== state.operation) return;
+  const because = "it stops before the first operation of each tool";
+  if (!need(run, "stops.optional", because)) return;
+  if (run.request.capabilities.words["idioms.message"] === true)
+    putMessage(run, `TOOL ${String(tool.number)}${tool.description === "" ? "" : `, ${tool.description}`}`);
+  stopForOperator(run, true);
+  retract(run);
 }
 
 /** Up, coolant off, hood up, the spindle confirmed to stand, the old length offset cancelled. */

@@ -21,8 +21,9 @@ const noRack: RackPlan = { rack: [], heldPocket: undefined, reloads: [], reloads
 
 /**
  * Gives each tool a pocket: as the set-up says, otherwise pocket i to the i-th tool in order of first use, and where it is known what
- * the rack holds now, so that the least has to be changed. The tool that the spindle holds leaves its own pocket free; one that
- * the job does not use gets a pocket behind the others. Where the tools are more than the pockets, reload stops are planned.
+ * the rack holds now, so that the least has to be changed. A part of a job finds its tools where the whole job has them, if that needs
+ * no reload stop. The tool that the spindle holds leaves its own pocket free; one that the job does not use gets a pocket
+ * behind the others. Where the tools are more than the pockets, reload stops are planned.
  */
 export function planRack(request: PlanRequest, report: Report): RackPlan {
   const { machine, setup, job, rackNow } = request;
@@ -31,19 +32,20 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
-  if (wanted.length > used.length && !setup.rack && !rackNow) report(homeless(request, held));
   const listed = setup.rack && fromSetup(request, rack, setup.rack, wanted, report);
   if (rackNow !== undefined) checkNow(request, rack, rackNow, report);
   for (const tool of job.tools)
     if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
   const clash = clashOf(request, rack);
+  const needs = { held, pockets: rack.pockets.length, startsAsIs: listed !== undefined, clash };
+  const ofJob = planReloads({ ...needs, uses: job.operations.map(({ tool }) => tool), now: [] });
+  const usual = ofJob.reloads.length === 0 && ofJob.stuck === undefined ? ofJob.start : [];
+  const inJob = usual.includes(held) && job.operations.some(({ tool }) => tool === held);
+  if (wanted.length > used.length && !inJob && !setup.rack && !rackNow) report(homeless(request, held));
   const plan = planReloads({
+    ...needs,
     uses: request.operations.map((index) => job.operations[index].tool),
-    held,
-    pockets: rack.pockets.length,
-    now: listed ?? rackNow ?? [],
-    startsAsIs: listed !== undefined,
-    clash,
+    now: listed ?? rackNow ?? usual,
   });
   checkPlan(request, plan, report);
   const found = held === 0 ? -1 : plan.start.indexOf(held);

@@ -40,6 +40,8 @@ export interface SequenceRequest {
   readonly units: UnitSystem;
   /** A dry run above the stock: the spindle is never started. */
   readonly airCut: boolean;
+  /** Whether an optional stop stands before the first operation of each tool. */
+  readonly optionalStops: boolean;
   /** Text as the emitter writes it, so that what is read back is the same. */
   readonly cleanText: (text: string) => string;
 }

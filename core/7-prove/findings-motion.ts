@@ -180,6 +180,12 @@ export const motionFindings = {
       `${stockFaults[detail.fault]}: Z ${detail.z}, stock top ${detail.top}.`,
       "Rise above the stock first, and go down into it at feed.",
     ),
+  "motion/air-cut": (detail: { z: string; top: string }) =>
+    error(
+      "motion/air-cut",
+      `In an air cut the tool goes to Z ${detail.z}, which is not above the stock: its top is Z ${detail.top}.`,
+      "Raise the air cut by more (--air-cut).",
+    ),
   "motion/stock-unknown": () =>
     ({
       rule: "motion/rapid-in-stock",

@@ -132,12 +132,8 @@ export const spindleFindings = {
       "Put the tool change in before the next tool is selected, or take the first selection out.",
       "tools.change",
     ),
-  "spindle/never-turns": (detail: { tool: string }) =>
-    error(
-      "spindle/clamped",
-      `The spindle starts with ${detail.tool}, which must never turn.`,
-      "Take the start out.",
-    ),
+  "spindle/never-turns": (detail: { what: string }) =>
+    error("spindle/clamped", `The spindle starts ${detail.what}.`, "Take the start out."),
   "spindle/reversal": (detail: { direction: string; fault: keyof typeof reversalFaults; how: string }) =>
     error(
       "spindle/reversal",

@@ -135,6 +135,7 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
   const { low, high, lowFeed, highFeed, stockTop, columns, freeFeed } = state.windows;
   const [lowX, lowY, lowZ] = low;
   const [highX, highY, highZ] = high;
+  const floorZ = Math.max(lowZ, state.windows.airFloor);
   const { at, known: placed } = state.work;
   const boxed = columns.length > 0;
   let [fromX, fromY, fromZ] = at;
@@ -150,7 +151,7 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
     const toX = x[index];
     const toY = y[index];
     const toZ = z[index];
-    if (!(toX >= lowX && toX <= highX && toY >= lowY && toY <= highY && toZ >= lowZ && toZ <= highZ)) break;
+    if (!(toX >= lowX && toX <= highX && toY >= lowY && toY <= highY && toZ >= floorZ && toZ <= highZ)) break;
     const moves = toX !== fromX || toY !== fromY;
     if (sort !== rowKind.rapid) {
       if (!(feed[index] >= lowFeed && feed[index] <= highFeed)) break;

@@ -108,6 +108,10 @@ export const guardRules = {
       "Compensation starts with a line in the plane longer than the tool's radius, and is off for everything but contours.",
     source: "NISTIR 6556 appendix B, and its interpreter",
   },
+  "motion/air-cut": {
+    holds: "In an air cut all motion in the work stays above the stock.",
+    source: practice,
+  },
   "motion/rapid-in-stock": {
     holds:
       "No rapid crosses the stock below its top, and none goes down into it, nor past it nearer than the tool's radius.",

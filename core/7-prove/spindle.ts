@@ -9,8 +9,9 @@ import { isPlace, tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 import { speedText } from "./words.ts";
 
-/** Whether the tool in the spindle is known to be one that never turns. */
+/** Whether the tool in the spindle is known to be one that never turns, as none does in an air cut. */
 export function neverTurns(watch: Watch): boolean {
+  if (watch.job.airCut) return true;
   const { tool } = watch.state.swap;
   return tool !== undefined && !turns(tool.kind);
 }
@@ -118,8 +119,11 @@ function checkHeld(watch: Watch): void {
   if (fault && !once.told.has("held")) {
     once.told.add("held");
     tell(watch, findings["spindle/clamped"]({ fault }));
+  } else if (watch.job.airCut) {
+    tell(watch, findings["spindle/never-turns"]({ what: "in an air cut, in which it must stay off" }));
   } else if (swap.tool && neverTurns(watch)) {
-    tell(watch, findings["spindle/never-turns"]({ tool: `tool ${swap.held}, a ${swap.tool.kind}` }));
+    const what = `with tool ${swap.held}, a ${swap.tool.kind}, which must never turn`;
+    tell(watch, findings["spindle/never-turns"]({ what }));
   }
   if (swap.held === 0) swap.held = unknownTool;
 }

@@ -81,6 +81,7 @@ export function noteSpans(watch: Watch): void {
  */
 export function checkExtent(watch: Watch, axis: number, least: number, most: number): void {
   const { windows } = watch.state;
+  if (axis === 2 && least < windows.airFloor) tellNotInAir(watch, least);
   const { low, high } = windows;
   if (least >= low[axis] && most <= high[axis]) return;
   if (isSpan(watch, axis)) {
@@ -90,6 +91,14 @@ export function checkExtent(watch: Watch, axis: number, least: number, most: num
   const shift = shiftOf(watch, axis) ?? 0;
   if (least < low[axis]) tellBeyond(watch, axis, 0, least + shift, low[axis] + shift);
   if (most > high[axis]) tellBeyond(watch, axis, 1, most + shift, high[axis] + shift);
+}
+
+/** motion/air-cut; from here on only a place that is lower still is told. */
+function tellNotInAir(watch: Watch, z: number): void {
+  const { units } = watch.state.modes;
+  const top = lengthText(watch.job.stock?.max[2] ?? 0, units);
+  tell(watch, findings["motion/air-cut"]({ z: lengthText(z, units), top }));
+  watch.state.windows.airFloor = z;
 }
 
 function growSpan(watch: Watch, axis: number, least: number, most: number): void {

@@ -32,6 +32,8 @@ export interface WindowState {
   freeFeed: number;
   /** What a feed in the mode in force is multiplied by to be one a minute; 0 for inverse time. */
   feedUnit: number;
+  /** Below this Z no motion in the work is in the air, as it has to be in an air cut; minus infinity elsewhere. */
+  airFloor: number;
   /** Rapids at or above this Z are clear of the stock. */
   stockTop: number;
   /** Boxes that work motion stays out of, and the stock, under the work offset in force. */
@@ -56,6 +58,7 @@ export function createWindows(): WindowState {
     axisMost: new Float64Array(3).fill(Infinity),
     freeFeed: 0,
     feedUnit: 1,
+    airFloor: -Infinity,
     stockTop: Infinity,
     columns: [],
     stock: undefined,

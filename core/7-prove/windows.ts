@@ -16,6 +16,7 @@ export function refreshWindows(watch: Watch): void {
     windows.columns = keepOutColumns(watch);
     windows.around = aroundAll(windows.columns);
     windows.stock = stockColumn(watch);
+    windows.airFloor = airFloorOf(watch);
     windows.stockTop = windows.stock ? windows.stock.top : -Infinity;
     windows.staleAxes = 0;
   }
@@ -25,6 +26,12 @@ export function refreshWindows(watch: Watch): void {
   windows.highFeed = high;
   setAxisFeeds(watch);
   windows.staleFeed = false;
+}
+
+/** Above the stock by the least length there is; where it is not known, nothing is in the air. */
+function airFloorOf({ job }: Watch): number {
+  if (!job.airCut) return -Infinity;
+  return job.stock ? job.stock.max[2] + 1 : Infinity;
 }
 
 /** The smallest column around others; an empty one around none. */

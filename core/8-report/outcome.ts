@@ -1,4 +1,4 @@
-import type { Severity, UnitSystem } from "#base";
+import type { Severity, Times, UnitSystem } from "#base";
 import type { Located } from "./locate.ts";
 
 /** What a command came to: proved text, refused, a program read without a job to compare, or one that differs. */
@@ -13,6 +13,8 @@ export interface Summary {
   /** Tool numbers in order of use. */
   readonly tools?: readonly number[];
   readonly units?: UnitSystem;
+  /** How long it is estimated to run. */
+  readonly time?: Times;
   /** Name of the dialect. */
   readonly dialect?: string;
   /** What a simulation of the stock came to. Lengths in mm, volumes in mm3, rates in mm3 a minute. */

@@ -6,6 +6,7 @@ import { rackText } from "./rack-plan.ts";
 import type { Layout } from "./text-findings.ts";
 import { column, row } from "./row.ts";
 import { simulationText } from "./text-simulation.ts";
+import { timeText } from "./time-text.ts";
 import { hang } from "./wrap.ts";
 
 /** What a command that made a program says: where it stands, its proof, what is assumed, and the cautions. */
@@ -17,6 +18,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
     }),
     ...dialectText(result.summary, layout),
     ...row("holds", contents(result.summary), layout),
+    ...(result.summary.time === undefined ? [] : row("time", timeText(result.summary.time), layout)),
     ...proofText(result, layout),
     ...simulationText(result.summary.simulation, layout),
     ...rackText(result.summary, layout),

@@ -1,3 +1,4 @@
+import { atomsPerUnit } from "#base";
 import type { Finding } from "#base";
 import { memorySource } from "#base";
 import type { Reportable, Sources } from "#report";
@@ -83,11 +84,19 @@ async function readRackOf(file: string): Promise<{ readonly rackNow: readonly nu
  *
  * @throws a usage error
  */
-export function programOptionsOf({ only, from, spindleHolds }: ProgramArguments): ProgramOptions {
+export function programOptionsOf(args: ProgramArguments): ProgramOptions {
+  const { only, from, spindleHolds, airCut, airFeed, optionalStops } = args;
+  if (airFeed !== undefined && airCut === undefined)
+    throw usageError("--air-feed is the highest feed of an air cut, and needs --air-cut HEIGHT.");
   return {
     only: only === undefined ? undefined : idList(only),
     from,
     spindleHolds: spindleHolds === undefined ? undefined : heldTool(spindleHolds),
+    airCut:
+      airCut === undefined
+        ? undefined
+        : { height: lengthOf("--air-cut", airCut), feed: lengthOf("--air-feed", airFeed ?? usualAirFeed) },
+    optionalStops: optionalStops === true,
   };
 }
 
@@ -108,6 +117,17 @@ export function simulationOf({ simulate, resolution }: SimulationArguments): Sim
       `--resolution is a length above 0 in the job's units, such as 0.5, and not ${resolution}.`,
     );
   return { resolution: width };
+}
+
+/** Highest feed of an air cut where none is stated, mm/min (no source): fast enough for a dry run, slow enough to stop it. */
+const usualAirFeed = "2000";
+
+/** "50", "50 mm" or "2in" in atoms; above 0. */
+function lengthOf(option: string, text: string): number {
+  const [, digits, unit] = /^(\d{1,6}(?:\.\d{1,6})?) ?(mm|in)?$/.exec(text) ?? [];
+  const atoms = Math.round(Number(digits) * atomsPerUnit[unit === "in" ? "inch" : "mm"]);
+  if (digits !== undefined && atoms > 0) return atoms;
+  throw usageError(`${option} is a length above 0, in mm or with in behind it (50, 2in), and not ${text}.`);
 }
 
 function idList(text: string): string[] {

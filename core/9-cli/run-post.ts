@@ -4,23 +4,31 @@ import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { closeInput, standardStream } from "./files/input.ts";
-import type { Protected } from "./files/target.ts";
-import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
+import { besideInput, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
-import { produce } from "./produce.ts";
+import { produce, protectedFiles } from "./produce.ts";
 import { perform } from "./work/perform.ts";
-import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
+import type { PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import type { Posted } from "./watch/posted.ts";
-import { jobFiles, readingPaths } from "./work/sources.ts";
+import { jobFiles } from "./work/sources.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
-  if (args.watch === true) {
+  if (args.watch === true && args.split === undefined) {
     const { runWatch } = await import("./watch/run-watch.ts");
     return runWatch(args, postOnce);
+  }
+  if (args.split !== undefined) {
+    const { postSplit, splitText } = await import("./run-split.ts");
+    return show(await postSplit(args), reportOptionsOf(args), {
+      programOnOutput: false,
+      text: splitText,
+      findingsAreResult: false,
+      refusal: "no program was written.",
+    });
   }
   const { result } = await postOnce(args);
   return show(result, reportOptionsOf(args), {
@@ -53,7 +61,9 @@ async function post(
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
     try {
-      const output = outputName(args) ?? besideInput(args.input, prepared.dialect.format.extension);
+      const output =
+        outputName(args) ??
+        besideInput(args.input, prepared.dialect.format.extension, job.options.airCut ? "air-cut" : "");
       const target = resolveTarget(output, protectedFiles(job, prepared), "program");
       const bar = createProgressBar("posting");
       try {
@@ -77,10 +87,4 @@ async function post(
 /** Undefined: beside the input. */
 function outputName({ input, output }: PostArguments): string | undefined {
   return output ?? (input === standardStream ? standardStream : undefined);
-}
-
-/** What the program must not replace: what it is made from. */
-export function protectedFiles(job: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  const dialects = { ...readingPaths(job.reading), ...paths };
-  return [...jobFiles(job), ...protectedDialect(Object.values(dialects))];
 }

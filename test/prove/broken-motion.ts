@@ -1,4 +1,4 @@
-import { machineFacts, unchanged } from "./facts.ts";
+import { machineFacts, unchanged, jobFacts } from "./facts.ts";
 import { atomsPerMillimetre } from "#base";
 import { after, before, drop, find, setMove, setStep, shift } from "./break.ts";
 import { move, step } from "./pieces.ts";
@@ -240,6 +240,19 @@ export const offsetsAndMotion: readonly Broken[] = [
     make: () => setStep(compensated(), "on", { offset: 2 }),
   },
   { rule: "motion/comp", how: "left on", make: () => drop(compensated(), "off") },
+  {
+    rule: "motion/air-cut",
+    how: "in the stock, with a tool that does not turn",
+    make: () => {
+      const own = controllerSwap();
+      const turns = new Set(["spindle-start", "spindle-speed", "confirm at-speed", "settle at-speed"]);
+      const items = own.items.filter(
+        ({ step, name = "" }) => !turns.has(step?.kind ?? "") && !turns.has(name),
+      );
+      return { ...own, items, job: jobFacts({ airCut: true }) };
+    },
+    times: 2,
+  },
   {
     rule: "motion/rapid-in-stock",
     how: "across below the top",

@@ -74,6 +74,7 @@ export interface Given {
   readonly setup?: Partial<Setup>;
   readonly units?: "mm" | "inch";
   readonly airCut?: boolean;
+  readonly optionalStops?: boolean;
 }
 
 export const noSetup: Setup = { workOffsets: [], lengths: {}, rack: undefined, spindleHolds: undefined };
@@ -91,7 +92,13 @@ export function requestOf(given: Given): { request: SequenceRequest; findings: F
   const setup = { ...noSetup, ...given.setup };
   const facts = planJobFacts({ ...common, setup, workZero: [] }, (finding) => findings.push(finding));
   return {
-    request: { ...common, facts, airCut: given.airCut ?? false, cleanText: (text) => text },
+    request: {
+      ...common,
+      facts,
+      airCut: given.airCut ?? false,
+      optionalStops: given.optionalStops ?? false,
+      cleanText: (text) => text,
+    },
     findings,
   };
 }

@@ -54,7 +54,7 @@ async function post(name: string, dialect: string, choose: (index: number) => bo
   let steps = 0;
   for (const batch of sequence(
     lowered,
-    { ...common, facts, airCut: false, cleanText: (text) => text },
+    { ...common, facts, airCut: false, optionalStops: false, cleanText: (text) => text },
     report,
   )) {
     steps += batch.count;

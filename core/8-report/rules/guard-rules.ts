@@ -39,6 +39,7 @@ export const guardRules = {
   "motion/feed": "A feed motion has a feed.",
   "motion/known": "No motion relies on an axis whose place is unknown.",
   "motion/comp": "Compensation starts and ends as settled, and is off where it must be.",
+  "motion/air-cut": "In an air cut all motion in the work stays above the stock.",
   "motion/rapid-in-stock":
     "No rapid through the stock or down into it; straight up, and back into a hole, are excepted.",
   "limit/travel": "Motion stays inside the travel of the machine.",

@@ -25,14 +25,13 @@ export interface WantedProgram {
 export function wantedPrograms(
   inputs: readonly string[],
   dialects: readonly LoadedDialect[],
-  named: number,
-  folder: string | undefined,
+  { dialects: named, output: folder, airCut }: PostArguments,
 ): WantedProgram[] {
   const wanted = inputs.flatMap((input) =>
     dialects.map((loaded) => {
       const { name, format } = loaded.dialect;
-      const ending = named > 1 ? `${name}.${format.extension}` : format.extension;
-      const beside = besideInput(input, ending);
+      const ending = named.length > 1 ? `${name}.${format.extension}` : format.extension;
+      const beside = besideInput(input, ending, airCut === undefined ? "" : "air-cut");
       return {
         input,
         dialect: loaded,
@@ -58,13 +57,17 @@ export function wantedPrograms(
  *
  * @throws a usage error
  */
-export function refuseSingles(inputs: readonly string[], { watch, output, dialects }: PostArguments): void {
+export function refuseSingles(
+  inputs: readonly string[],
+  { watch, split, output, dialects }: PostArguments,
+): void {
   if (inputs.includes(standardStream))
     throw usageError("Standard input holds one job; several are posted from files.");
   const twice = inputs.find((input, index) => inputs.indexOf(input) !== index);
   if (twice !== undefined) throw usageError(`The job ${twice} is named twice.`);
   const same = dialects.find((name, index) => dialects.indexOf(name) !== index);
   if (same !== undefined) throw usageError(`The dialect ${same} is stated twice.`);
+  if (split !== undefined) throw usageError("--split is for one job and one dialect.");
   if (watch === true) throw usageError("--watch follows one job for one dialect.");
   if (output !== undefined && !isFolder(output))
     throw usageError(`--output names a folder where several programs are made, and ${output} is none.`);

@@ -12,9 +12,8 @@ import { isCarried } from "../files/world.ts";
 import { reportOptionsOf, show } from "../output.ts";
 import { packagePlace } from "../package.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "../prepare.ts";
-import { produceAs, tidy } from "../produce.ts";
+import { produceAs, protectedFiles, tidy } from "../produce.ts";
 import type { Making, Running } from "../produce.ts";
-import { protectedFiles } from "../run-post.ts";
 import type { Work } from "../work/perform.ts";
 import { performHere } from "../work/perform.ts";
 import type { Plan, PostPlan, Progress, ProgramOptions } from "../work/plan.ts";
@@ -43,7 +42,7 @@ export async function runBatch(args: PostArguments): Promise<number> {
       ...noProgram,
       refusal: "no program was written.",
     });
-  const wanted = wantedPrograms(inputs, dialects, args.dialects.length, args.output);
+  const wanted = wantedPrograms(inputs, dialects, args);
   const entries = [...refused, ...(await makeAll(wanted, args, options))];
   const code = Math.max(
     ...entries.map(({ result, fault }) => (fault === undefined ? exitCode(result) : exit.fault)),

@@ -27,6 +27,9 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly spindleHolds?: string | undefined;
   readonly setup?: string | undefined;
   readonly rack?: string | undefined;
+  readonly airCut?: string | undefined;
+  readonly airFeed?: string | undefined;
+  readonly optionalStops?: boolean | undefined;
 }
 
 /** Values of `simulationOptions`. */
@@ -44,6 +47,7 @@ export interface PostArguments extends ProgramArguments, SimulationArguments {
   readonly dialects: readonly string[];
   readonly output?: string | undefined;
   readonly watch?: boolean | undefined;
+  readonly split?: string | undefined;
 }
 
 /** Arguments of `job`. */

@@ -45,6 +45,11 @@ export const watchOption = {
   watch: { type: "boolean", describe: "post again when job, set-up or dialect changes; Ctrl-C ends it" },
 } as const satisfies Record<string, Options>;
 
+/** The option for a program a tool. */
+export const splitOption = {
+  split: { choices: ["tool"], describe: "a program for each tool: plate.t1.tap, plate.t2.tap" },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that compares dialects. */
 export const severalDialects = {
   dialect: {
@@ -169,6 +174,17 @@ export const programOptions = {
     requiresArg: true,
     describe: "what is in the rack now: [TOOL, ...] or {POCKET: TOOL}",
   },
+  "air-cut": {
+    type: "string",
+    requiresArg: true,
+    describe: "dry run, all motion in the work this much higher: 50, 2in",
+  },
+  "air-feed": {
+    type: "string",
+    requiresArg: true,
+    describe: "highest feed of an air cut, a minute: 3000, 120in; else 2000",
+  },
+  "optional-stops": { type: "boolean", describe: "an optional stop before each tool's first operation" },
 } as const satisfies Record<string, Options>;
 
 /** Options of the commands that simulate the stock. */
@@ -209,6 +225,7 @@ export const optionNames: readonly string[] = [
   dialectOptions,
   outputOption,
   watchOption,
+  splitOption,
   moduleOptions,
   newOptions,
   testOptions,

@@ -9,6 +9,7 @@ import {
   readingOptions,
   reportOptions,
   simulationOptions,
+  splitOption,
   watchOption,
 } from "./options.ts";
 
@@ -32,6 +33,8 @@ ${examples(
   ["post *.json -d router.dialect.yaml -d rs274ngc", "each job for each dialect, in one report"],
   ["post old.ngc --read-as rs274ngc -d router.dialect.yaml", "a program made for another controller"],
   ["post plate.json -d router.dialect.yaml --simulate", "and what each motion meets in the stock"],
+  ["post plate.json -d router.dialect.yaml --air-cut 50", "plate.air-cut.tap: a dry run, 50 mm higher"],
+  ["post plate.json -d hand-zeroed --split tool", "plate.t1.tap, plate.t2.tap, ... all proved or none"],
 )}`;
 
 /** The same as the command line has them: all dialects in one list, further jobs only where there are some. */
@@ -51,6 +54,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(postDialects)
         .options(outputOption)
         .options(watchOption)
+        .options(splitOption)
         .options(programOptions)
         .options(simulationOptions)
         .options(readingOptions)

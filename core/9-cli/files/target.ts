@@ -106,10 +106,24 @@ function overwritesFinding(
   );
 }
 
-/** `parts/plate.job.json` and "tap" -> `parts/plate.tap` */
-export function besideInput(input: string, extension: string): string {
+/**
+ * `parts/plate.job.json` and "tap" -> `parts/plate.tap`
+ *
+ * @param mark what tells the program from the usual one: "air-cut" -> `parts/plate.air-cut.tap`
+ */
+export function besideInput(input: string, extension: string, mark = ""): string {
   const name = basename(input);
   const stem = name.replace(/(\.job)?\.json$/i, "");
   const bare = stem === name ? name.replace(/(?<=.)\.[^.]*$/, "") : stem;
-  return input.slice(0, input.length - name.length) + `${bare === "" ? name : bare}.${extension}`;
+  return (
+    input.slice(0, input.length - name.length) +
+    [bare === "" ? name : bare, ...(mark === "" ? [] : [mark]), extension].join(".")
+  );
+}
+
+/** `parts/plate.tap` and "t1" -> `parts/plate.t1.tap`; the mark stands before the ending, or last where there is none. */
+export function withMark(file: string, mark: string): string {
+  const name = basename(file);
+  const ending = /(?<=.)\.[^.]*$/.exec(name)?.[0] ?? "";
+  return `${file.slice(0, file.length - ending.length)}.${mark}${ending}`;
 }

@@ -55,7 +55,7 @@ function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
 
 /** The job as compile.ts takes it; what is not stated is absent. */
 export function jobInput({ input, reading, setup, options }: PlannedJob): JobInput {
-  const { only, from, spindleHolds, rackNow } = options;
+  const { only, from, spindleHolds, rackNow, airCut, optionalStops } = options;
   return {
     source: byteSource(input),
     reading: readingOf(reading),
@@ -65,6 +65,8 @@ export function jobInput({ input, reading, setup, options }: PlannedJob): JobInp
       ...(from === undefined ? {} : { from }),
       ...(spindleHolds === undefined ? {} : { spindleHolds }),
       ...(rackNow === undefined ? {} : { rackNow }),
+      ...(airCut === undefined ? {} : { airCut }),
+      ...(optionalStops ? { optionalStops } : {}),
     },
   };
 }

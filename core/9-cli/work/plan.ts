@@ -1,6 +1,7 @@
 import type { SimulationChoice } from "#compile";
 import type { Setup } from "#dialect";
 import type { ClOptions } from "#job";
+import type { AirCut } from "#lower";
 import type { LoadedDialect } from "../dialects/loaded.ts";
 import type { Input } from "../files/input.ts";
 import type { Staged } from "../files/staged.ts";
@@ -15,6 +16,8 @@ export interface ProgramOptions {
   readonly spindleHolds: number | "none" | undefined;
   /** Tool in each pocket now, pocket 1 first. */
   readonly rackNow?: readonly number[];
+  readonly airCut: AirCut | undefined;
+  readonly optionalStops: boolean;
 }
 
 /** In which form a job stands in its file, and what that form lacks. */
