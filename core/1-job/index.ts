@@ -13,3 +13,4 @@ export { readHead } from "./head/read-head.ts";
 export { checkOperations, checkTools } from "./head/check-head.ts";
 export { radiiDiffer } from "./moves/arc-radius.ts";
 export { plainTool } from "./plain-tool.ts";
+export { toolKindsOfHoles } from "./tool-kinds-of-holes.ts";

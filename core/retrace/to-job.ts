@@ -1,7 +1,7 @@
 import type { FeedMode, Report, UnitSystem } from "#base";
 import { isDiameterKnown, unknownDiameter } from "#base";
-import type { HoleKind, Job, Operation, Tool } from "#job";
-import { plainTool } from "#job";
+import type { Job, Operation, Tool } from "#job";
+import { plainTool, toolKindsOfHoles } from "#job";
 import type { ToolKind } from "#base";
 import type { StretchDraft, ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
@@ -156,19 +156,8 @@ function askedTool(asked: string): { readonly description: string } | undefined 
   return asked === "" ? undefined : { description };
 }
 
-/** Kinds by the holes that a tool makes, where they are all that it makes. */
-const kindsOfHoles: Readonly<Record<HoleKind, ToolKind>> = {
-  drill: "drill",
-  dwell: "drill",
-  peck: "drill",
-  "chip-break": "drill",
-  tap: "tap",
-  bore: "boring-bar",
-  ream: "reamer",
-};
-
 function kindOf({ holes, mills }: ToolDraft): ToolKind {
-  const kinds = new Set([...holes].map((kind) => kindsOfHoles[kind]));
+  const kinds = new Set([...holes].map((kind) => toolKindsOfHoles[kind]));
   return !mills && kinds.size === 1 ? [...kinds][0] : "end-mill";
 }
 

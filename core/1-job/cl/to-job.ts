@@ -1,9 +1,10 @@
 import type { FeedMode, Report, ToolKind, UnitSystem } from "#base";
 import { unknownDiameter } from "#base";
-import type { HoleKind, Job, Operation, Stock, Tool } from "../job.ts";
+import type { Job, Operation, Stock, Tool } from "../job.ts";
 import { shortestDecimal } from "../scan/shortest-decimal.ts";
 import { scales } from "../scan/number.ts";
 import { plainTool } from "../plain-tool.ts";
+import { toolKindsOfHoles } from "../tool-kinds-of-holes.ts";
 import type { OperationDraft, ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
 import { aptBaseUnits } from "./number.ts";
@@ -142,19 +143,8 @@ function newTool(draft: ToolDraft, units: UnitSystem, report: Report): Tool {
   };
 }
 
-/** Kinds by the holes that a tool makes, where they are all that it makes. */
-const kindsOfHoles: Readonly<Record<HoleKind, ToolKind>> = {
-  drill: "drill",
-  dwell: "drill",
-  peck: "drill",
-  "chip-break": "drill",
-  tap: "tap",
-  bore: "boring-bar",
-  ream: "reamer",
-};
-
 function kindOf({ holes, mills, diameter, corner }: ToolDraft): ToolKind {
-  const kinds = new Set([...holes].map((kind) => kindsOfHoles[kind]));
+  const kinds = new Set([...holes].map((kind) => toolKindsOfHoles[kind]));
   if (!mills && kinds.size === 1) return [...kinds][0];
   if (corner === undefined || corner === 0 || diameter === undefined) return "end-mill";
   return corner * 2 === diameter ? "ball-mill" : "bull-nose";
