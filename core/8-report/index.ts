@@ -38,6 +38,9 @@ export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
 export { comparePage } from "./compare-page/compare-page.ts";
+export { sheetText } from "./text-sheet.ts";
+export { sheetPage } from "./sheet-page/sheet-page.ts";
+export type { SheetPageInput } from "./sheet-page/sheet-page.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { changedText } from "./text-changed.ts";
 export type { ChangedBlocks, ChangedRun } from "./text-changed.ts";
@@ -51,3 +54,25 @@ export { withCorrectedBlocks } from "./corrected.ts";
 export type { Correction } from "./corrected.ts";
 export { ruleChapters, rulesPage } from "./rules.ts";
 export type { RuleChapter } from "./rules.ts";
+export type {
+  AirCut,
+  CheckStep,
+  Extents,
+  FeedUse,
+  HashedFile,
+  Range,
+  SetupSheet,
+  SheetBox,
+  SheetDialect,
+  SheetFeed,
+  SheetMachine,
+  SheetOffset,
+  SheetOperation,
+  SheetPlan,
+  SheetProgram,
+  SheetStop,
+  SheetTool,
+  StopKind,
+  ToolReach,
+  Triple,
+} from "./sheet/sheet.ts";

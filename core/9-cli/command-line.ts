@@ -4,6 +4,7 @@ import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
 import { jobCommand } from "./commands/job.ts";
+import { sheetCommand } from "./commands/sheet.ts";
 import { proveCommand } from "./commands/prove.ts";
 import { whyCommand } from "./commands/why.ts";
 import { examples } from "./commands/options.ts";
@@ -40,6 +41,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(proveCommand(end))
     .command(compareCommand(end))
     .command(whyCommand(end))
+    .command(sheetCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end, words))
     .epilogue(
@@ -48,7 +50,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, compare, why, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, sheet, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })

@@ -56,6 +56,12 @@ export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
   readonly output?: string | undefined;
 }
 
+/** Arguments of `sheet`. */
+export interface SheetArguments extends ProgramArguments {
+  readonly input: string;
+  readonly output?: string | undefined;
+}
+
 /** Arguments of `why`. */
 export interface WhyArguments extends ProgramArguments {
   readonly input: string;
