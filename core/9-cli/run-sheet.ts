@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import type { Emitter } from "#emit";
 import type { HashedFile, Reportable, SetupSheet } from "#report";
 import { locate, sheetPage, sheetText } from "#report";
@@ -78,7 +79,7 @@ async function writeSheet(
   };
 }
 
-/** The files behind a sheet with their hashes, and what `post` would call the program. */
+/** The files behind a sheet with their hashes, and what `post` would call the program: names alone, since folders are those of this computer. */
 function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialect): NamedInputs {
   const { input, reading, setup } = job;
   const head = headOf(reading);
@@ -88,7 +89,8 @@ function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialec
     ...(head === undefined ? {} : { head: hashed(head) }),
     ...(setup === undefined ? {} : { setup: hashed(setup.input) }),
     dialect: readChain(loaded),
-    program: args.input === standardStream ? `program.${extension}` : besideInput(args.input, extension),
+    program:
+      args.input === standardStream ? `program.${extension}` : basename(besideInput(args.input, extension)),
     options: optionsOf(args),
   };
 }
@@ -99,7 +101,7 @@ function hashed(input: Input): HashedFile {
   const window = new Uint8Array(1 << 16);
   for (let offset = 0, length; (length = source.read(offset, window)) > 0; offset += length)
     digest.update(window.subarray(0, length));
-  return { file: input.file, sha256: digest.hex() };
+  return { file: basename(input.file), sha256: digest.hex() };
 }
 
 /** Options that change the program, as they can be typed again. */

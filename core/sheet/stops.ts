@@ -21,7 +21,7 @@ export function sheetStops(input: StopsInput): SheetStop[] {
     return {
       kind,
       optional: stop.optional,
-      ...(operation === undefined ? {} : { operation }),
+      ...(operation === undefined || kind === "empty-spindle" ? {} : { operation }),
       ...(stop.tool === undefined ? {} : { tool: stop.tool }),
       text: doing[kind](stop, input),
       message: stop.messages.join(" "),

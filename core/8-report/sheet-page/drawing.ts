@@ -113,7 +113,7 @@ function fromFront(
   const right = width - margin.right;
   const note = view.isTall ? "From the front; heights not to the same scale" : "From the front";
   const boxes = fixtures.map(({ min: low, max: high }) =>
-    rectangle(x(low[0]), z(low[2]), x(high[0]), z(high[2]), "fixture behind"),
+    rectangle(x(low[0]), z(low[2]), x(high[0]), z(high[2]), "outline"),
   );
   const level = (place: number, shift: number): string =>
     line(x(max[0]) + 4, z(place), right + 4, z(place), "thin") +
@@ -125,9 +125,9 @@ function fromFront(
     label(left, z(Math.max(clearance, max[2])) - 12, note, "start"),
     line(left, z(clearance), right, z(clearance), "dashed"),
     label(right + 8, z(clearance) + 5, `Z${numberText(clearance)}`, "start"),
-    label(left + 4, z(clearance) + 16, "clearance", "start"),
-    ...boxes,
+    label(right - 4, z(clearance) + 16, "clearance", "end"),
     rectangle(x(min[0]), z(min[2]), x(max[0]), z(max[2]), "stock"),
+    ...boxes,
     level(max[2], isClose ? side * 7 : 0),
     level(min[2], 0),
     ...(max[2] === 0 ? [] : [level(0, isClose ? -side * 7 : 0)]),

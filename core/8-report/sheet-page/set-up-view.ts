@@ -12,9 +12,9 @@ export interface Cell {
   readonly text: string;
 }
 
-/** Cells for X, Y and Z. */
-export function axisCells(texts: readonly string[], unit: string): Cell[] {
-  return texts.map((text, axis) => ({ head: `${"XYZ".charAt(axis)}, ${unit}`, text }));
+/** Cells for X, Y and Z, with what their heads begin with. */
+export function axisCells(texts: readonly string[], unit: string, head = ""): Cell[] {
+  return texts.map((text, axis) => ({ head: `${head}${"XYZ".charAt(axis)}, ${unit}`, text }));
 }
 
 export function setUpView(plan: SheetPlan, units: UnitWords) {

@@ -29,6 +29,8 @@ thead th { background: var(--tint); font-size: 0.9rem; line-height: 1.25; vertic
 tbody th { font-weight: normal; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
+td.loose { white-space: normal; }
+.operations tbody th, .tools td.kind { min-width: 10.5rem; }
 .key { display: inline-block; min-width: 1.7em; padding: 0 0.3em; border: 2px solid var(--ink); text-align: center; font-weight: 700; font-size: 1.25rem; line-height: 1.35; }
 .use { font-size: 0.9rem; color: var(--soft); }
 code { font-family: ui-monospace, monospace; font-size: 0.95rem; overflow-wrap: anywhere; }
@@ -39,7 +41,7 @@ code { font-family: ui-monospace, monospace; font-size: 0.95rem; overflow-wrap: 
 svg text { fill: var(--ink); font: 16px system-ui, sans-serif; }
 svg .stock { fill: var(--tint); stroke: var(--ink); stroke-width: 2.5; }
 svg .fixture { fill: url(#hatch); stroke: var(--ink); stroke-width: 1.5; }
-svg .behind { stroke-dasharray: 6 3; }
+svg .outline { fill: none; stroke: var(--ink); stroke-width: 1.5; stroke-dasharray: 6 3; }
 svg .plate, svg .zero { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
 svg .hatch { stroke: var(--line); stroke-width: 2; }
 svg .thin { stroke: var(--ink); stroke-width: 1; fill: none; }
@@ -55,8 +57,9 @@ dd { margin: 0; font-variant-numeric: tabular-nums; }
 .found li { margin-bottom: 0.75rem; }
 .severity { text-transform: uppercase; }
 .error { color: var(--alarm); }
-.ticks { padding-left: 2rem; }
-.ticks > li { margin-bottom: 0.7rem; }
+.ticks { list-style: none; padding: 0; counter-reset: step; }
+.ticks > li { position: relative; margin-bottom: 0.7rem; padding-left: 2.4rem; counter-increment: step; }
+.ticks > li::before { content: counter(step) "."; position: absolute; left: 0; font-weight: 700; }
 .ticks ul { list-style: none; padding: 0; margin: 0.4rem 0 0; display: flex; flex-wrap: wrap; gap: 0.4rem 1.5rem; }
 .ticks p { margin: 0; }
 label { display: flex; gap: 0.6rem; align-items: flex-start; }
@@ -99,7 +102,7 @@ const paper = `
   tr, .ticks > li, .found li, dl div, .rack li, .picture, .signed { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   .wide { overflow: visible; }
-  .picture svg { min-width: 0; max-width: 172mm; max-height: 150mm; margin: 0 auto; }
+  .picture svg { min-width: 0; max-width: 172mm; max-height: 108mm; margin: 0 auto; }
   input[type="checkbox"] { width: 5.5mm; height: 5.5mm; border-width: 1.2pt; }
 }
 `;

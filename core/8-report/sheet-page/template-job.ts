@@ -53,13 +53,13 @@ export const jobParts = `<section id="set-up" aria-labelledby="set-up-title">
 {{/if}}
 <div class="wide" role="region" aria-labelledby="tools-title" tabindex="0">
 <table class="tools">
-<thead><tr><th scope="col">Ready</th><th scope="col">Tool</th><th scope="col">Pocket</th><th scope="col">Length offset</th><th scope="col">Kind</th>
-<th scope="col" class="number">Diameter, {{length}}</th><th scope="col" class="number">Flutes, number</th><th scope="col" class="number">Length, {{length}}</th>
+<thead><tr><th scope="col">Ready</th><th scope="col">Tool</th>{{#if rack}}<th scope="col">Pocket</th>{{/if}}<th scope="col">Length offset</th><th scope="col">Kind</th>
+<th scope="col" class="number">Diameter, {{length}}</th><th scope="col" class="number">Flutes</th><th scope="col" class="number">Length, {{length}}</th>
 <th scope="col" class="number">Stick-out, {{length}}</th><th scope="col" class="number">Flute length, {{length}}</th><th scope="col" class="number">At most, 1/min</th></tr></thead>
 <tbody>
 {{#each tools}}
-<tr><td data-head="Ready"><input type="checkbox" aria-label="Tool {{number}} is ready"></td><th scope="row"><span class="key">{{number}}</span></th><td data-head="Pocket">{{pocket}}</td><td data-head="Length offset">{{offset}}</td>
-<td data-head="Kind">{{kind}}{{#if description}}<br>{{description}}{{/if}}{{#if shape}}<br><span class="small">{{shape}}</span>{{/if}}</td>
+<tr><td data-head="Ready"><input type="checkbox" aria-label="Tool {{number}} is ready"></td><th scope="row"><span class="key">{{number}}</span></th>{{#if pocket}}<td data-head="Pocket">{{pocket}}</td>{{/if}}<td data-head="Length offset">{{offset}}</td>
+<td class="kind" data-head="Kind">{{kind}}{{#if description}}<br>{{description}}{{/if}}{{#if shape}}<br><span class="small">{{shape}}</span>{{/if}}</td>
 <td class="number" data-head="Diameter, {{unit}}">{{diameter}}</td><td class="number" data-head="Flutes">{{flutes}}</td>
 <td class="number" data-head="Length, {{unit}}">{{#if reach}}{{reach}}{{else}}<span class="fill"></span>{{/if}}{{#if lengthNote}}<br><span class="small">{{lengthNote}}</span>{{/if}}</td>
 <td class="number" data-head="Stick-out, {{unit}}">{{stickOut}}</td><td class="number" data-head="Flute length, {{unit}}">{{fluteLength}}</td><td class="number" data-head="At most, 1/min">{{maxRpm}}</td></tr>
@@ -71,11 +71,12 @@ export const jobParts = `<section id="set-up" aria-labelledby="set-up-title">
 <h3 id="reach-title">How far each tool goes</h3>
 <div class="wide" role="region" aria-labelledby="reach-title" tabindex="0">
 <table>
-<thead><tr><th scope="col">Tool</th><th scope="col">Motion</th><th scope="col">Work offset</th><th scope="col" class="number">X, {{length}}</th>
+<thead><tr><th scope="col">Tool</th><th scope="col">Work offset</th><th scope="col" class="number">At feed X, {{length}}</th>
+<th scope="col" class="number">Y, {{length}}</th><th scope="col" class="number">Z, {{length}}</th><th scope="col" class="number">All motion X, {{length}}</th>
 <th scope="col" class="number">Y, {{length}}</th><th scope="col" class="number">Z, {{length}}</th></tr></thead>
 <tbody>
 {{#each reaches}}
-<tr><th scope="row"><span class="key">{{tool}}</span></th><td data-head="Motion">{{motion}}</td><td data-head="Work offset">{{offset}}</td>{{#each extents}}<td class="number" data-head="{{head}}">{{text}}</td>{{/each}}</tr>
+<tr><th scope="row"><span class="key">{{tool}}</span></th><td data-head="Work offset">{{offset}}</td>{{#each extents}}<td class="number" data-head="{{head}}">{{text}}</td>{{/each}}</tr>
 {{/each}}
 </tbody>
 </table>

@@ -3,14 +3,14 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 <h2 id="operations-title">Operations</h2>
 <div class="wide" role="region" aria-labelledby="operations-title" tabindex="0">
 <table class="operations">
-<thead><tr>{{#if hasLines}}<th scope="col" class="number">From line, number</th>{{/if}}<th scope="col">Operation</th><th scope="col">Tool</th><th scope="col">Work offset</th><th scope="col" class="number">Spindle, 1/min</th>
+<thead><tr>{{#if hasLines}}<th scope="col" class="number">From line</th>{{/if}}<th scope="col">Operation</th><th scope="col">Tool</th><th scope="col">Work offset</th><th scope="col" class="number">Spindle, 1/min</th>
 <th scope="col" class="number">Cutting speed, {{speed}}</th><th scope="col" class="number">Feed, {{feed}}</th><th scope="col" class="number">Chip load, {{tooth}}</th>
 <th scope="col" class="number">Lowest Z, {{length}}</th><th scope="col">Coolant</th></tr></thead>
 <tbody>
 {{#each operations}}
 <tr>{{#if hasLine}}<td class="number" data-head="From line">{{line}}</td>{{/if}}<th scope="row"><strong>{{id}}</strong>{{#if name}}<br>{{name}}{{/if}}{{#each notes}}<br><span class="small">- {{this}}</span>{{/each}}</th>
-<td data-head="Tool"><span class="key">{{tool}}</span></td><td data-head="Work offset">{{offset}}</td><td class="number" data-head="Spindle, 1/min">{{rpm}}{{#if direction}}<br>{{direction}}{{/if}}</td>
-<td class="number" data-head="Cutting speed, {{speed}}">{{cuttingSpeed}}</td>
+<td data-head="Tool"><span class="key">{{tool}}</span></td><td data-head="Work offset">{{offset}}</td><td class="number loose" data-head="Spindle, 1/min">{{rpm}}{{#if direction}}<br>{{direction}}{{/if}}</td>
+<td class="number loose" data-head="Cutting speed, {{speed}}">{{cuttingSpeed}}</td>
 <td class="number" data-head="Feed, {{feed}}">{{#each feeds}}<span class="use">{{use}}</span> {{text}}<br>{{/each}}</td>
 <td class="number" data-head="Chip load, {{tooth}}">{{#each feeds}}{{tooth}}<br>{{/each}}</td>
 <td class="number" data-head="Lowest Z, {{unit}}">{{lowest}}</td><td data-head="Coolant">{{coolant}}</td></tr>
@@ -25,7 +25,7 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 {{#if stops}}
 <div class="wide" role="region" aria-labelledby="stops-title" tabindex="0">
 <table class="stops">
-<thead><tr><th scope="col">Done</th><th scope="col" class="number">Stop, number</th>{{#if hasLines}}<th scope="col" class="number">At line, number</th>{{/if}}<th scope="col">At</th><th scope="col">What to do</th><th scope="col">The control shows</th></tr></thead>
+<thead><tr><th scope="col">Done</th><th scope="col" class="number">Stop</th>{{#if hasLines}}<th scope="col" class="number">At line</th>{{/if}}<th scope="col">At</th><th scope="col">What to do</th><th scope="col">The control shows</th></tr></thead>
 <tbody>
 {{#each stops}}
 <tr><td data-head="Done"><input type="checkbox" aria-label="Stop {{number}} is done"></td><th scope="row" class="number">{{number}}</th>{{#if hasLine}}<td class="number" data-head="At line">{{line}}</td>{{/if}}<td data-head="At">{{at}}</td><td data-head="What to do">{{#if optional}}<strong>Optional stop.</strong> {{/if}}{{text}}</td><td data-head="The control shows">{{#if message}}<code>{{message}}</code>{{else}}nothing{{/if}}</td></tr>

@@ -10,21 +10,19 @@ export function toolsView(plan: SheetPlan, { length }: UnitWords) {
   return {
     holds: holdsText(plan),
     rack: rack.map(({ pocket, tool }) => ({ pocket, tool: tool === 0 ? "empty" : `tool ${tool}` })),
-    tools: tools.map((tool) => toolView(tool, length, machine.lengths === "operator")),
+    tools: tools.map((tool) => ({
+      ...toolView(tool, length, machine.lengths === "operator"),
+      pocket: rack.length === 0 ? "" : valueText(tool.pocket),
+    })),
     reaches: tools.flatMap(({ number, reach }) =>
-      reach.flatMap(({ workOffset, cutting, motion }) =>
-        [
-          { motion: "at feed", extents: cutting },
-          { motion: "all", extents: motion },
-        ]
-          .filter(({ extents }) => extents.x !== undefined)
-          .map(({ motion: which, extents }) => ({
-            tool: number,
-            motion: which,
-            offset: workOffset,
-            extents: axisCells(extentTexts(extents), length),
-          })),
-      ),
+      reach.map(({ workOffset, cutting, motion }) => ({
+        tool: number,
+        offset: workOffset,
+        extents: [
+          ...axisCells(extentTexts(cutting), length, "At feed "),
+          ...axisCells(extentTexts(motion), length, "All motion "),
+        ],
+      })),
     ),
   };
 }
@@ -37,10 +35,9 @@ function holdsText({ spindleHolds }: SheetPlan): string {
 }
 
 function toolView(tool: SheetTool, unit: string, isByHand: boolean) {
-  const { number, kind, description, pocket, lengthOffset, lengthWord, length, measured } = tool;
+  const { number, kind, description, lengthOffset, lengthWord, length, measured } = tool;
   return {
     number,
-    pocket: pocket === undefined ? unknown : String(pocket),
     offset: lengthWord ?? String(lengthOffset),
     kind,
     description: clean(description),

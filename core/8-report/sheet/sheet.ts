@@ -199,7 +199,7 @@ export interface SheetStop {
   readonly kind: StopKind;
   /** Whether the operator's switch decides. */
   readonly optional: boolean;
-  /** Id of the operation in which, or before which, it stands; absent before the first. */
+  /** Id of the operation in which, or before which, it stands; absent at the start of the program. */
   readonly operation?: string;
   /** The tool to put in. */
   readonly tool?: number;
