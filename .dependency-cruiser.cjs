@@ -94,6 +94,35 @@ module.exports = {
       to: { path: "^core/infer/(?!index\\.ts$)" },
     },
     {
+      name: "retrace-imports-0-to-2-and-read",
+      comment:
+        "It makes jobs of what the reader gives: through the index.ts of stages 0, 1, 2 and 6, and nothing else.",
+      severity: "error",
+      from: { path: "^core/retrace/" },
+      to: {
+        path: [
+          "^core/[0126]-[^/]+/(?!index\\.ts$)",
+          "^core/[345789]-",
+          "^core/[^/]+\\.ts$",
+          "^core/(compare|infer|cases|interview)/",
+        ],
+      },
+    },
+    {
+      name: "reach-retrace-through-its-index",
+      comment: "The pages and the command open inputs by it; no stage before them knows of it.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/retrace/" },
+      to: { path: "^core/retrace/(?!index\\.ts$)" },
+    },
+    {
+      name: "no-stage-retraces",
+      comment: "The stages take a job as it comes, whatever it was read from.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/retrace/" },
+    },
+    {
       name: "no-cycles",
       comment: "Two files that need each other are one file, or miss a third.",
       severity: "error",

@@ -19,6 +19,7 @@ import {
   hashFacts,
   lineWords,
   noJobFacts,
+  tellUnanswered,
   unclearIsError,
   undertake,
   unlessFailed,
@@ -86,6 +87,7 @@ export function prove(input: ProveInput): Outcome {
   const findings = gather();
   const { against, program, dialect, emitter } = input;
   const work = against && undertake(against, input, findings);
+  if (!against) tellUnanswered(dialect, findings.reportOf("read"));
   if (against && !work)
     return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
   const { format } = dialect;

@@ -5,8 +5,8 @@ import type { JobInput, Outcome, ProgramOptions } from "#compile";
 import { post, prove } from "#compile";
 import type { Dialect, DialectLoader, Setup } from "#dialect";
 import { resolveDialect } from "#dialect";
-import type { Reading } from "#job";
 import type { Emitter } from "#emit";
+import type { InputReading } from "#retrace";
 import { createSha256 } from "./sha256.ts";
 
 /** A dialect with its emitter, ready for any number of jobs. */
@@ -19,7 +19,7 @@ export interface ReadyDialect {
 export interface TextJob {
   /** The job: JSON, or in the form that `reading` names. */
   readonly job: string;
-  readonly reading?: Reading;
+  readonly reading?: InputReading;
   readonly setup?: Setup;
   readonly options?: ProgramOptions;
 }

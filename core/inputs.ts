@@ -1,9 +1,9 @@
 import type { ByteSource, Finding, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Emitter } from "#emit";
-import type { Reading } from "#job";
 import type { Proof } from "#prove";
 import type { Summary, Verdict } from "#report";
+import type { InputReading } from "#retrace";
 import type { Setup } from "#sequence";
 
 /** A running hash: SHA-256, handed in because the core runs without Node. */
@@ -27,7 +27,7 @@ export interface ProgramOptions {
 export interface JobInput {
   readonly source: ByteSource;
   /** In which form the job stands there; as JSON where it is absent. */
-  readonly reading?: Reading;
+  readonly reading?: InputReading;
   readonly setup?: Setup;
   readonly options: ProgramOptions;
 }

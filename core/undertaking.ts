@@ -1,11 +1,12 @@
 import type { Batch, ByteSource, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
-import { chooseOperations, openJob } from "#job";
+import { checkTrade, chooseOperations } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
 import { assumptions, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
+import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
 import type { Digest, JobInput, Means } from "./inputs.ts";
@@ -29,7 +30,7 @@ const emptySetup: Setup = { workOffsets: [], lengths: {}, rack: undefined, spind
 export function undertake(input: JobInput, means: Means, findings: Gathering): Undertaking | undefined {
   const { capabilities, machine: declared, workZero } = means.dialect;
   const jobReport = findings.reportOf("job");
-  const opened = openJob(input.source, input.reading ?? { form: "json" }, jobReport);
+  const opened = openInput(input.source, input.reading ?? { form: "json" }, jobReport);
   if (!opened) return undefined;
   const { job } = opened;
   const operations = chooseOperations(job, input.options, jobReport);
@@ -41,8 +42,10 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const common = { job, operations: indexes, capabilities, machine, units };
   const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
   const counts = { moves: 0, dropped: 0 };
+  const checked = checkTrade(opened, operations, jobReport);
   const batches = (): Iterable<Batch> => {
-    const moves = (operation: Operation) => followed(opened.moves(operation, jobReport), means, input.source);
+    const moves = (operation: Operation) =>
+      followed(checked.moves(operation, jobReport), means, input.source);
     const lowered = lower({
       ...common,
       operations,
@@ -73,12 +76,12 @@ function stopSentence({ optionalStopMark: mark }: Format): string[] {
 }
 
 /** Says of each key that nobody has answered for that the program rests on a guess. */
-function tellUnanswered({ unanswered, files }: Dialect, report: Report): void {
+export function tellUnanswered({ unanswered, files }: Dialect, report: Report): void {
   for (const key of unanswered)
     report({
       rule: "dialect/unanswered",
       severity: "note",
-      message: `Nobody who knows the machine has said yet that \`${key}\` is true of it; this program takes it as the dialect has it.`,
+      message: `Nobody who knows the machine has said yet that \`${key}\` is true of it; it is taken as the dialect has it.`,
       key,
       place: { source: "command", offset: 0, ...(files[0] === undefined ? {} : { file: files[0] }) },
       fix: `See that it is, state it in the dialect file, and take it out of \`unanswered\`.`,
@@ -151,15 +154,22 @@ export function hashFacts(input: JobInput, means: Means): string {
   const digest: Digest = means.createDigest();
   const { format, capabilities, machine, workZero } = means.dialect;
   const { reading, setup, options } = input;
-  const read = reading?.form === "cl" ? { reading: reading.options } : {};
+  const read = reading === undefined || reading.form === "json" ? {} : { reading: withoutBytes(reading) };
   const decided = { format, capabilities, machine, workZero, setup, options, ...read };
   // JSON has no infinity: it is told apart from `null` by its name.
   const plain = JSON.stringify(decided, (_key, value: unknown) => (value === Infinity ? "Infinity" : value));
   digest.update(new TextEncoder().encode(plain));
   for (const chunk of chunksOf(input.source)) digest.update(chunk);
-  if (reading?.form === "cl" && reading.head)
+  if (reading !== undefined && reading.form !== "json" && reading.head)
     for (const chunk of chunksOf(reading.head)) digest.update(chunk);
   return digest.hex();
+}
+
+/** What decides how an input is read, but for the bytes of its head file. */
+function withoutBytes(reading: Exclude<NonNullable<JobInput["reading"]>, { form: "json" }>): unknown {
+  if (reading.form === "cl") return reading.options;
+  const { format, machine } = reading.dialect;
+  return { format, machine };
 }
 
 /** Errors at which a run ends: enough to work on. */

@@ -61,6 +61,10 @@ export interface MachineFacts {
     | undefined;
   /** Limits of the F word in atoms a minute; infinite where none is declared. */
   readonly feed: { readonly least: number; readonly most: number };
+  /** Highest feed of each linear axis in atoms a minute; an axis that none is declared for is not checked. */
+  readonly axisFeed: ByLinearAxis;
+  /** How the axes move in time; only times are worked out from it. */
+  readonly dynamics: DynamicsFacts;
   /** Whether rapids run straight, or each axis at its own rate. */
   readonly rapids: "straight" | "dog-leg" | undefined;
   /** Whether a rapid moves all its axes in one block, or each in a block of its own. */
@@ -70,6 +74,22 @@ export interface MachineFacts {
   /** How far the start and end radius of an arc by centre may differ: atoms in a program of each unit, and share of the radius. */
   readonly arcTolerance:
     { readonly mm: number; readonly inch: number; readonly relative: number } | undefined;
+}
+
+/** A number for each linear axis that has one. */
+export type ByLinearAxis = Partial<Record<"x" | "y" | "z", number>>;
+
+/** How fast the machine gets from place to place and from tool to tool; what is undefined no file says. */
+export interface DynamicsFacts {
+  /** Rapid rate of each axis, atoms a minute. */
+  readonly rapidRate: ByLinearAxis;
+  /** Acceleration of each axis, atoms a second squared. */
+  readonly acceleration: ByLinearAxis;
+  /** How far a corner is left without a word that says so, atoms; 0: each block ends at rest. */
+  readonly blending: number | undefined;
+  /** Time of the controller's own tool change, and of a change by hand, microseconds. */
+  readonly controllerSwap: number | undefined;
+  readonly operatorSwap: number | undefined;
 }
 
 export interface SpindleFacts {

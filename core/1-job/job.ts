@@ -1,4 +1,13 @@
-import type { Box, CoolantMedium, FeedMode, NamedBox, SpindleDirection, ToolKind, UnitSystem } from "#base";
+import type {
+  Box,
+  CoolantMedium,
+  FeedMode,
+  NamedBox,
+  Place,
+  SpindleDirection,
+  ToolKind,
+  UnitSystem,
+} from "#base";
 
 /** A job's head: everything but the moves, validated, in base units (atoms, micro-degrees, microseconds, milli-rpm). */
 export interface Job {
@@ -6,7 +15,7 @@ export interface Job {
   readonly units: UnitSystem;
   /** Program number and name, where the job states them. */
   readonly program: { readonly number: number | undefined; readonly name: string | undefined };
-  readonly stock: (Box & { readonly material: string | undefined }) | undefined;
+  readonly stock: Stock | undefined;
   readonly fixtures: readonly NamedBox[];
   /** Work offset of operations that state none, 1 to 9. */
   readonly workOffset: number;
@@ -14,6 +23,13 @@ export interface Job {
   readonly clearance: number;
   readonly tools: readonly Tool[];
   readonly operations: readonly Operation[];
+}
+
+/** Box of the raw material, in work coordinates. */
+export interface Stock extends Box {
+  readonly material: string | undefined;
+  /** Where the material is stated. */
+  readonly materialAt?: Place;
 }
 
 export interface Tool {

@@ -20,11 +20,24 @@ export function checkMachine({ fail }: Resolving, machine: MachineFacts): void {
   if (machine.feed.least > machine.feed.most) {
     fail("dialect/machine", "machine.feed.least", "The lowest feed is above the highest one.");
   }
+  checkRates(fail, machine);
   machine.keepOut.forEach((box, index) => checkBox(fail, `machine.keep-out.${index + 1}`, box));
   checkOutputs(fail, machine);
   checkRetract(fail, machine);
   checkPark(fail, machine);
   if (machine.rack !== undefined) checkRack(fail, machine, machine.rack);
+}
+
+/** A rate of 0 can be written with its unit; nothing would ever arrive. */
+function checkRates(fail: Fail, { axisFeed, dynamics }: MachineFacts): void {
+  const groups = [
+    ["machine.axis-feed", axisFeed],
+    ["machine.rapid-rate", dynamics.rapidRate],
+    ["machine.acceleration", dynamics.acceleration],
+  ] as const;
+  for (const [group, rates] of groups)
+    for (const [axis, rate] of Object.entries(rates))
+      if (rate <= 0) fail("dialect/machine", `${group}.${axis}`, `\`${group}.${axis}\` must be above 0.`);
 }
 
 function checkBox(fail: Fail, path: string, { min, max }: Box): void {

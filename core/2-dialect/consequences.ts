@@ -66,6 +66,7 @@ export const consequences: readonly Consequence[] = [
   { key: "machine.travel", then: "travel is not checked" },
   { key: "machine.spindle.max-rpm", then: "spindle speeds are not checked" },
   { key: "machine.feed", then: "feeds are not checked against the machine" },
+  { key: "machine.axis-feed", then: "the feed of each axis is not checked" },
   { key: "machine.swap", then: "jobs with a tool to load are refused" },
   { key: "machine.retract", then: "all jobs are refused" },
   { key: "machine.length-offset", then: "all jobs are refused" },

@@ -2593,6 +2593,78 @@ export type LowestFeed = number | string;
  */
 export type HighestFeed = number | string;
 /**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type HighestFeedOfX = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type HighestFeedOfY = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type HighestFeedOfZ = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type RapidRateOfX = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type RapidRateOfY = number | string;
+/**
+ * a feed: a number in mm/min, or a text such as 20 in/min
+ */
+export type RapidRateOfZ = number | string;
+/**
+ * How fast X changes its speed.
+ *
+ * Unit: mm/s2, or with `in/s2`.
+ *
+ * If wrong: the estimated time is wrong.
+ */
+export type AccelerationOfX = number | string;
+/**
+ * How fast Y changes its speed.
+ *
+ * Unit: mm/s2, or with `in/s2`.
+ *
+ * If wrong: the estimated time is wrong.
+ */
+export type AccelerationOfY = number | string;
+/**
+ * How fast Z changes its speed.
+ *
+ * Unit: mm/s2, or with `in/s2`.
+ *
+ * If wrong: the estimated time is wrong.
+ */
+export type AccelerationOfZ = number | string;
+/**
+ * How far the controller leaves the corner between two blocks to keep its speed, where the program states no path mode or no tolerance, or none: it stops at the end of each block. Times alone are worked out from it.
+ *
+ * Unit: mm, or with `in`.
+ *
+ * If wrong: the estimated time is wrong.
+ */
+export type RoundingOfCorners = number | string;
+/**
+ * How long the controller's own tool change takes.
+ *
+ * Unit: s, ms or min.
+ *
+ * If wrong: the estimated time is wrong.
+ */
+export type TimeOfTheControllerSOwnToolChange = string;
+/**
+ * How long the operator takes to change a tool and set its length.
+ *
+ * Unit: s, ms or min.
+ *
+ * If wrong: the time that an automatic change saves is wrong.
+ */
+export type TimeOfAChangeByHand = string;
+/**
  * X, Y and Z of its origin in machine coordinates.
  *
  * Unit: mm, or with `in`.
@@ -2748,6 +2820,13 @@ export type LetterOrNone = string;
  * via the `definition` "lengthOrNone".
  */
 export type LengthOrNone = number | string;
+/**
+ * an acceleration: a number in mm/s2, or a text such as 20 in/s2
+ *
+ * This interface was referenced by `DialectSchema`'s JSON-Schema
+ * via the `definition` "acceleration".
+ */
+export type Acceleration = number | string;
 /**
  * a time such as 6 s, 500 ms or 2 min
  *
@@ -3275,6 +3354,11 @@ export interface Machine {
   "keep-out"?: KeepOutBoxes;
   tapping?: Tapping;
   feed?: FeedLimits;
+  "axis-feed"?: HighestFeedOfEachAxis;
+  "rapid-rate"?: RapidRates;
+  acceleration?: AccelerationOfTheAxes;
+  blending?: RoundingOfCorners;
+  "swap-time"?: TimesOfASwap;
   "work-zero"?: OriginsOfTheWorkOffsets;
 }
 /**
@@ -3424,6 +3508,37 @@ export interface Tapping {
 export interface FeedLimits {
   least?: LowestFeed;
   most?: HighestFeed;
+}
+/**
+ * How fast an axis may go in a cutting motion; a plunge is often slower than a cut. An axis that is left out is not checked.
+ */
+export interface HighestFeedOfEachAxis {
+  x?: HighestFeedOfX;
+  y?: HighestFeedOfY;
+  z?: HighestFeedOfZ;
+}
+/**
+ * How fast each axis goes in a rapid. Times alone are worked out from them; without them the time of rapids is not counted.
+ */
+export interface RapidRates {
+  x?: RapidRateOfX;
+  y?: RapidRateOfY;
+  z?: RapidRateOfZ;
+}
+/**
+ * How fast each axis changes its speed. Times alone are worked out from it; without all three, times are worked out from feeds alone.
+ */
+export interface AccelerationOfTheAxes {
+  x?: AccelerationOfX;
+  y?: AccelerationOfY;
+  z?: AccelerationOfZ;
+}
+/**
+ * How long tools take to be swapped. Times alone are worked out from them; what is left out is assumed, and the report says so.
+ */
+export interface TimesOfASwap {
+  controller?: TimeOfTheControllerSOwnToolChange;
+  operator?: TimeOfAChangeByHand;
 }
 /**
  * Where the origin of each work offset (1 to 9) lies in machine coordinates, where it is always the same; a set-up file overrides it. With it, travel is checked in full.

@@ -1,6 +1,8 @@
 import type {
   Axis,
+  ByLinearAxis,
   CoolantMedium,
+  DynamicsFacts,
   Effects,
   LengthOffsetFacts,
   MachineFacts,
@@ -21,6 +23,7 @@ import { statableSteps } from "./statable.ts";
 import type { ScalarNode, TreeNode } from "./tree.ts";
 import { isNone, nodeAt, walkTree } from "./tree.ts";
 import {
+  acceleration,
   feed,
   length,
   lengths,
@@ -70,6 +73,8 @@ export function resolveMachine(resolving: Resolving, parsed: ParsedParts): Machi
     keepOut: resolveKeepOut(resolving),
     tapping: resolveTapping(resolving),
     feed: { least: feed(tree, "machine.feed.least") ?? 0, most: feed(tree, "machine.feed.most") ?? Infinity },
+    axisFeed: byAxis(tree, "machine.axis-feed", feed),
+    dynamics: resolveDynamics(tree),
     rapids: word<"straight" | "dog-leg">(tree, "motion.rapids"),
     rapidAxes: word<"together" | "one-at-a-time">(tree, "motion.rapid-axes"),
     machineMoveLasts: word<"block" | "until-work-offset">(tree, "motion.machine-move-lasts"),
@@ -244,6 +249,30 @@ function resolveTapping(resolving: Resolving): MachineFacts["tapping"] {
     kind,
     reversal: floating ? must(resolving, time, `${path}.reversal`) : 0,
     longhand: must(resolving, yes, `${path}.longhand`),
+  };
+}
+
+/** What a group says for each linear axis. */
+function byAxis(
+  tree: TreeNode,
+  path: string,
+  read: (tree: TreeNode, path: string) => number | undefined,
+): ByLinearAxis {
+  const said = (["x", "y", "z"] as const).flatMap((axis) => {
+    const value = read(tree, `${path}.${axis}`);
+    return value === undefined ? [] : [[axis, value] as const];
+  });
+  return Object.fromEntries(said);
+}
+
+function resolveDynamics(tree: TreeNode): DynamicsFacts {
+  const blending = nodeAt(tree, "machine.blending");
+  return {
+    rapidRate: byAxis(tree, "machine.rapid-rate", feed),
+    acceleration: byAxis(tree, "machine.acceleration", acceleration),
+    blending: blending !== undefined && isNone(blending) ? 0 : length(tree, "machine.blending"),
+    controllerSwap: time(tree, "machine.swap-time.controller"),
+    operatorSwap: time(tree, "machine.swap-time.operator"),
   };
 }
 

@@ -95,6 +95,14 @@ export function feed(tree: TreeNode, path: string): number | undefined {
   return scaled(digits, unit === "in/min" ? atomsPerUnit.inch : atomsPerUnit.mm);
 }
 
+/** An acceleration in atoms a second squared: `500`, `20 in/s2`; a plain number is in mm/s2. */
+export function acceleration(tree: TreeNode, path: string): number | undefined {
+  const node = scalarAt(tree, path);
+  if (node === undefined || isNone(node)) return undefined;
+  const [digits = "", unit = "mm/s2"] = node.source.split(" ");
+  return scaled(digits, unit === "in/s2" ? atomsPerUnit.inch : atomsPerUnit.mm);
+}
+
 /** A time in microseconds: `6 s`, `500 ms`. */
 export function time(tree: TreeNode, path: string): number | undefined {
   const text = word(tree, path);

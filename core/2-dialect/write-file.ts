@@ -10,6 +10,8 @@ export interface WrittenKey {
   readonly value: PlainValue;
   /** Stands behind the value; empty: none. */
   readonly comment: string;
+  /** Stands above the key; neighbours that say the same have it once. */
+  readonly above?: string;
 }
 
 interface Branch {
@@ -53,11 +55,17 @@ function branchLines({ below }: Branch, steps: readonly string[]): string[] {
   const rank = rankOf(steps);
   const ordered = [...below].sort(([first], [second]) => rank(first) - rank(second));
   const indent = "  ".repeat(steps.length);
+  let said: string | undefined;
   return ordered.flatMap(([name, branch]) => {
+    const before = said;
+    said = branch.leaf?.above;
     const key = `${indent}${stringify(name).trimEnd()}:`;
     if (!branch.leaf) return [key, ...branchLines(branch, [...steps, name])];
-    const { value, comment } = branch.leaf;
-    return [`${key} ${flow(value)}${comment === "" ? "" : ` # ${oneLine(comment)}`}`];
+    const { value, comment, above } = branch.leaf;
+    return [
+      ...(above === undefined || above === before ? [] : [`${indent}# ${oneLine(above)}`]),
+      `${key} ${flow(value)}${comment === "" ? "" : ` # ${oneLine(comment)}`}`,
+    ];
   });
 }
 

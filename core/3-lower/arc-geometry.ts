@@ -65,11 +65,20 @@ export function centreOnGrid(start: Point, end: Point, centre: Point, rounding: 
     from[0] + roundToGrid(point[0] - from[0], grid),
     from[1] + roundToGrid(point[1] - from[1], grid),
   ];
-  if (chordSquared === 0) return onGrid(centre);
+  if (chordSquared === 0 || isSettled(start, end, centre, rounding)) return onGrid(centre);
   const along = ((centre[0] - start[0]) * chord[0] + (centre[1] - start[1]) * chord[1]) / chordSquared - 0.5;
   const shift: Point = [-along * chord[0], -along * chord[1]];
   if (Math.hypot(shift[0], shift[1]) <= allowed) return onGrid([centre[0] + shift[0], centre[1] + shift[1]]);
   return searchCentre(onGrid(centre), grid, (point) => mismatch(start, end, point));
+}
+
+/**
+ * Whether a centre is one that rounding has made, as in a job that was read from a program: it lies on the grid, and its radii agree
+ * as well as those of any rounded centre. To project it again could carry it to the next place of the grid.
+ */
+function isSettled(start: Point, end: Point, centre: Point, { grid, from }: CentreRounding): boolean {
+  const isOn = (axis: 0 | 1): boolean => (centre[axis] - from[axis]) % grid === 0;
+  return isOn(0) && isOn(1) && mismatch(start, end, centre) <= Math.SQRT2 * grid;
 }
 
 /** How a centre is rounded. */

@@ -93,6 +93,20 @@ export function largestPiece(state: Lowering): number {
   return full ? sweep : Math.min(sweep, Math.PI);
 }
 
+/** The most by which rounded ends may carry an arc by radius past the sweep of its pieces, radians: 120 degrees become 126. */
+const mostCarried = 0.1;
+
+/**
+ * The largest sweep of an arc that stays whole. A piece by radius, read from a program as an arc of its own, has its ends on the grid,
+ * which can carry its sweep a little past that of a piece: it is not to be split once more.
+ */
+export function largestWhole(state: Lowering, { radius }: ArcMove): number {
+  const piece = largestPiece(state);
+  if (state.capabilities.arcs.form !== "radius") return piece;
+  const carried = Math.min(mostCarried, (2 * state.grids.length) / radius);
+  return Math.max(piece, Math.min(largestRadiusSweep + carried, declaredSweep(state)));
+}
+
 function declaredSweep(state: Lowering): number {
   const key = {
     path: "arc.largest-sweep",

@@ -4,7 +4,7 @@ import type { JobStep } from "#job";
 import type { ArcPath, Point } from "./arc-geometry.ts";
 import type { ArcMove } from "./arc-move.ts";
 import { alongArc, centreOnGrid, chordCount, distance, mismatch, sweepOf } from "./arc-geometry.ts";
-import { canSayArc, largestPiece, needsNewTurn, staysInQuadrant } from "./arc-limits.ts";
+import { canSayArc, largestPiece, largestWhole, needsNewTurn, staysInQuadrant } from "./arc-limits.ts";
 import { keptFullCircle, tooManyChords } from "./findings.ts";
 import { inWrittenMode, lowerFeed, roundFeed } from "./feed.ts";
 import { checkAxes, knownAxes, lineTo, takeTarget } from "./motion.ts";
@@ -92,7 +92,8 @@ function cutArc(state: Lowering, arc: ArcMove, sweep: number): void {
   }
   const largest = largestPiece(state);
   const settled: ArcPath = { ...arc.path, sweep };
-  if (needsNewTurn(state, sweep)) cutTurnByTurn(state, { ...arc, path: settled }, largest);
+  if (sweep <= largestWhole(state, arc)) cutPieces(state, { ...arc, path: settled }, 1);
+  else if (needsNewTurn(state, sweep)) cutTurnByTurn(state, { ...arc, path: settled }, largest);
   else cutPieces(state, { ...arc, path: settled }, Math.max(1, Math.ceil(sweep / largest - 1e-9)));
 }
 

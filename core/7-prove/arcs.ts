@@ -1,11 +1,18 @@
-import { linearAxes, rowKind } from "#base";
-import type { Plane, UnitSystem } from "#base";
-import { crossesRectangle, centreByRadius, createArcShape, shapeArc } from "./arc-shape.ts";
-import type { ArcShape } from "./arc-shape.ts";
+import {
+  centreByRadius,
+  createArcShape,
+  crossesRectangle,
+  largestShares,
+  linearAxes,
+  rowKind,
+  shapeArc,
+} from "#base";
+import type { ArcShape, Plane, UnitSystem } from "#base";
 import { isOver } from "./boxes.ts";
-import { checkFeed } from "./feed.ts";
+import { checkShares } from "./axis-feed.ts";
+import { checkFeed, perMinute } from "./feed.ts";
 import { findings } from "./findings.ts";
-import type { Column } from "./state.ts";
+import type { Column } from "./window-state.ts";
 import { checkExtent } from "./travel.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -44,8 +51,10 @@ export function checkArc(watch: Watch): void {
     return;
   }
   const fits = shapeOf(watch, plane, shape);
-  checkFeed(watch, arcLength(watch, plane, shape));
+  const length = arcLength(watch, plane, shape);
+  checkFeed(watch, length);
   if (!fits) return;
+  checkArcAxes(watch, plane, shape, length);
   const { low1, high1, low2, high2 } = shape;
   const start = state.work.at[plane.normal];
   const end = row.at[plane.normal];
@@ -58,10 +67,23 @@ export function checkArc(watch: Watch): void {
 /** Length along an arc or helix, atoms. */
 function arcLength(watch: Watch, plane: ArcPlane, shape: ArcShape): number {
   const { row, state } = watch;
-  const turns = Math.max(Math.abs(row.turns) - 1, 0);
-  const circle = shape.radius * (shape.sweep + turns * 2 * Math.PI);
+  const circle = shape.radius * shape.angle;
   const rise = row.at[plane.normal] - state.work.at[plane.normal];
   return Math.sqrt(circle * circle + rise * rise);
+}
+
+/** limit/feed of each axis: in the plane its share is largest where the tangent is nearest to it. */
+function checkArcAxes(watch: Watch, plane: ArcPlane, shape: ArcShape, length: number): void {
+  const { row, state } = watch;
+  if (row.feed <= state.windows.freeFeed || !(length > 0)) return;
+  const normal = Math.abs(row.at[plane.normal] - state.work.at[plane.normal]) / length;
+  const inPlane = Math.sqrt(Math.max(1 - normal * normal, 0));
+  const [first, second] = largestShares(shape);
+  const shares = [0, 0, 0];
+  shares[plane.first] = first * inPlane;
+  shares[plane.second] = second * inPlane;
+  shares[plane.normal] = normal;
+  checkShares(watch, perMinute(watch, length), shares);
 }
 
 /** arc/radius; fills in the shape. False where there is no sensible one. */

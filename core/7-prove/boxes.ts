@@ -2,7 +2,7 @@ import type { Box, NamedBox } from "#base";
 import { roundingSlack } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 import { workOrigin } from "./travel.ts";
-import type { Column } from "./state.ts";
+import type { Column } from "./window-state.ts";
 
 /** Radius of the tool in the spindle, atoms; 0 where it is not known, so that its centre alone counts. */
 function toolRadius(watch: Watch): number {

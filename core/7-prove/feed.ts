@@ -35,8 +35,12 @@ export function feedWindow(watch: Watch): { low: number; high: number } {
     : { low: Infinity, high: 0 };
 }
 
-/** The row's feed in atoms a minute. */
-function perMinute(watch: Watch, length: number): number {
+/**
+ * The row's feed in atoms a minute.
+ *
+ * @param length path of the row in atoms; only inverse time uses it
+ */
+export function perMinute(watch: Watch, length: number): number {
   const { modes, spindle } = watch.state;
   if (modes.feed === "per-minute") return watch.row.feed;
   if (modes.feed === "per-revolution") return (watch.row.feed * spindle.rpm) / milliPerRpm;

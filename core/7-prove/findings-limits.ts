@@ -65,6 +65,13 @@ export const limitFindings = {
       `Use ${detail.limit} or ${detail.fast ? "less" : "more"}.`,
       `machine.feed.${detail.fast ? "most" : "least"}`,
     ),
+  "limit/axis-feed": (detail: { axis: string; feed: string; limit: string; beyond: string; fits: string }) =>
+    error(
+      "limit/feed",
+      `${detail.axis.toUpperCase()} goes at ${detail.feed} in this motion, ${detail.beyond} above its most, ${detail.limit}.`,
+      `Use a feed of ${detail.fits} or less here.`,
+      `machine.axis-feed.${detail.axis}`,
+    ),
   "limit/speed": (detail: { speed: string; limit: string; fast: boolean }) =>
     error(
       "limit/speed",

@@ -8,6 +8,7 @@ import { checkRackList } from "./rack.ts";
 import { checkDueSpeed, checkRestarted } from "./spindle.ts";
 import { checkResumed } from "./start.ts";
 import { acceptStep } from "./steps.ts";
+import type { WindowState } from "./window-state.ts";
 import { createWatch, loadRow, tell, tellUnlisted } from "./watch.ts";
 import type { Watch } from "./watch.ts";
 import { mayCruise, refreshWindows } from "./windows.ts";
@@ -102,6 +103,26 @@ function arcPasses(watch: Watch, batch: Batch, index: number, fromX: number, fro
   return fits && insideX && centreY - start >= low[1] && centreY + start <= high[1];
 }
 
+/** Whether no axis of a line, or of an arc in XY that stays at its height, can be above its own highest feed. */
+function axesPass(
+  { axisMost, feedUnit }: WindowState,
+  sort: number,
+  feed: number,
+  dx: number,
+  dy: number,
+  dz: number,
+): boolean {
+  const speed = feed * feedUnit;
+  // Inverse time needs the length of the path, and a helix its angle.
+  if (speed === 0 || (sort !== rowKind.line && dz !== 0)) return false;
+  // Somewhere in an arc X or Y may have the whole feed.
+  if (sort !== rowKind.line) return speed <= axisMost[0] && speed <= axisMost[1];
+  const length = Math.sqrt(dx * dx + dy * dy + dz * dz);
+  const inPlane =
+    speed * Math.abs(dx) <= axisMost[0] * length && speed * Math.abs(dy) <= axisMost[1] * length;
+  return inPlane && speed * Math.abs(dz) <= axisMost[2] * length;
+}
+
 /**
  * Passes rapids, lines and plain arcs that lie within the windows, as most rows do, on columns and local variables alone.
  *
@@ -111,7 +132,7 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
   const { state } = watch;
   const { kind, known, x, y, z, feed, count } = batch;
   const frames = batch.frame;
-  const { low, high, lowFeed, highFeed, stockTop, columns } = state.windows;
+  const { low, high, lowFeed, highFeed, stockTop, columns, freeFeed } = state.windows;
   const [lowX, lowY, lowZ] = low;
   const [highX, highY, highZ] = high;
   const { at, known: placed } = state.work;
@@ -134,6 +155,9 @@ function cruise(watch: Watch, batch: Batch, first: number): number {
     if (sort !== rowKind.rapid) {
       if (!(feed[index] >= lowFeed && feed[index] <= highFeed)) break;
     } else if (toZ < stockTop || fromZ < stockTop) break;
+    if (sort !== rowKind.rapid && feed[index] > freeFeed) {
+      if (!axesPass(state.windows, sort, feed[index], toX - fromX, toY - fromY, toZ - fromZ)) break;
+    }
     if (sort === rowKind.arcXy && !arcPasses(watch, batch, index, fromX, fromY)) break;
     if (boxed) {
       const next = sidesOf(watch, toX, toY, toZ);

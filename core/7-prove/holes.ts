@@ -1,9 +1,10 @@
 import { linearAxes, milliPerRpm } from "#base";
 import type { CycleDefinition } from "#base";
+import { checkShares } from "./axis-feed.ts";
 import { checkPlane } from "./arcs.ts";
 import { isOver, lineEnters, sweepEnters } from "./boxes.ts";
 import { compensationOff } from "./compensation.ts";
-import { checkFeed, checkLeadFeed } from "./feed.ts";
+import { checkFeed, checkLeadFeed, perMinute } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { tellInStock } from "./stock.ts";
 import { checkExtent } from "./travel.ts";
@@ -13,6 +14,9 @@ import { feedText } from "./words.ts";
 
 /** Share by which the feed of a tap may miss speed times lead (common practice, no source). */
 const tapShare = 0.001;
+
+/** Shares of the feed of a cycle that X, Y and Z have. */
+const alongZ = [0, 0, 1] as const;
 
 /** Cycles that reverse or stop the spindle (NISTIR 6556 3.5.16.4, 3.5.16.6, 3.5.16.8). */
 const spindleCycles: ReadonlySet<CycleDefinition["cycle"]> = new Set([
@@ -38,9 +42,13 @@ export function checkHole(watch: Watch): void {
   }
   compensationOff(watch, "a fixed cycle");
   if (!watch.facts.cyclesAlongZ) checkPlane(watch, "xy");
-  if (cycle.feedIs === "lead") checkLeadFeed(watch);
-  else if (state.modes.feed !== "inverse-time") checkFeed(watch);
-  else if (!state.cycleFaulty) {
+  if (cycle.feedIs === "lead") {
+    checkLeadFeed(watch);
+    checkShares(watch, (row.feed * state.spindle.rpm) / milliPerRpm, alongZ);
+  } else if (state.modes.feed !== "inverse-time") {
+    checkFeed(watch);
+    checkShares(watch, perMinute(watch, 0), alongZ);
+  } else if (!state.cycleFaulty) {
     tell(watch, findings["motion/feed"]({ fault: "cycle" }));
     state.cycleFaulty = true;
   }

@@ -1,6 +1,7 @@
 import { axisBit, rowKind } from "#base";
+import { checkLineAxes } from "./axis-feed.ts";
 import { compensationOff } from "./compensation.ts";
-import { checkFeed } from "./feed.ts";
+import { checkFeed, lineLength } from "./feed.ts";
 import { findings } from "./findings.ts";
 import { arrive, findMoved, heightText, isOneOfRapid, riseTo, standUp, xyAxes } from "./position.ts";
 import { checkDrawbarRow, checkRackRow, isAtPocket, isSlide } from "./rack.ts";
@@ -21,7 +22,10 @@ export function machineRow(watch: Watch): void {
   const reaches = (row.known & axisBit.z) !== 0 && row.at[2] >= watch.traits.swapZ;
   const right = !state.program.moved ? checkFirst(watch, reaches) : travels && checkHeight(watch, reaches);
   checkRackRow(watch);
-  if (row.kind !== rowKind.rapid) checkFeed(watch);
+  if (row.kind !== rowKind.rapid) {
+    checkFeed(watch);
+    checkLineAxes(watch, state.machine, lineLength(watch, state.machine));
+  }
   checkMachineTravel(watch);
   if (right) leaveHeight(watch, reaches);
   if (row.moved & xyAxes) state.approach.mustXy = true;

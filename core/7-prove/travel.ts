@@ -131,15 +131,27 @@ export function checkEndTravel(watch: Watch): void {
   }
 }
 
-/** limit/travel of a row in machine coordinates. */
+/**
+ * How far the place of Z that has travel lies above the one that a machine-frame row names, atoms: where that is the tip of
+ * the tool, the spindle nose stands above it by the tool's length. Unknown lengths count as none.
+ */
+function noseAbove(watch: Watch): number {
+  const { offsets, swap } = watch.state;
+  if (watch.facts.retract?.actsOn !== "tool-tip") return 0;
+  const active = offsets.length > 0 || offsets.lengthByEffect;
+  return active ? (swap.tool?.length ?? 0) : 0;
+}
+
+/** limit/travel of a row in machine coordinates: retracts, the way to a swap and in the rack, the parking place. */
 export function checkMachineTravel(watch: Watch): void {
   const { row, facts } = watch;
   for (let axis = 0; axis < 6; axis++) {
     const name: Axis = axes[axis];
     const travel = facts.travel[name];
     if (!travel || !(row.known & axisBit[name])) continue;
-    if (row.at[axis] < travel[0]) tellBeyond(watch, axis, 0, row.at[axis], travel[0]);
-    if (row.at[axis] > travel[1]) tellBeyond(watch, axis, 1, row.at[axis], travel[1]);
+    const place = row.at[axis] + (axis === 2 ? noseAbove(watch) : 0);
+    if (place < travel[0]) tellBeyond(watch, axis, 0, place, travel[0]);
+    if (place > travel[1]) tellBeyond(watch, axis, 1, place, travel[1]);
   }
 }
 

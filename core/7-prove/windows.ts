@@ -1,8 +1,9 @@
 import { linearAxes } from "#base";
+import { setAxisFeeds } from "./axis-feed.ts";
 import { keepOutColumns, stockColumn } from "./boxes.ts";
 import { feedWindow } from "./feed.ts";
 import { isTurning, neverTurns } from "./spindle.ts";
-import type { Column } from "./state.ts";
+import type { Column } from "./window-state.ts";
 import { setTravelWindow } from "./travel.ts";
 import { isPlace } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -22,6 +23,7 @@ export function refreshWindows(watch: Watch): void {
   const { low, high } = feedWindow(watch);
   windows.lowFeed = low;
   windows.highFeed = high;
+  setAxisFeeds(watch);
   windows.staleFeed = false;
 }
 

@@ -1,5 +1,6 @@
 import { linearAxes, rowKind } from "#base";
 import { axesOfStart, checkArc } from "./arcs.ts";
+import { checkLineAxes } from "./axis-feed.ts";
 import { checkApproach, leaveApproach } from "./approach.ts";
 import { checkCompensation } from "./compensation.ts";
 import { checkWorkHeld, forgetAir, howToConfirm } from "./confirm.ts";
@@ -78,7 +79,9 @@ function checkKind(watch: Watch): void {
   checkWorkHeld(watch);
   if (!state.spindle.inCycle) checkAtSpeed(watch);
   if (row.kind === rowKind.line) {
-    checkFeed(watch, state.modes.feed === "inverse-time" ? lineLength(watch, state.work) : 0);
+    const length = lineLength(watch, state.work);
+    checkFeed(watch, length);
+    checkLineAxes(watch, state.work, length);
     checkKeepOut(watch, true);
     checkEndTravel(watch);
   } else if (row.kind === rowKind.hole) {

@@ -3,6 +3,7 @@ import { dialectRules } from "./rules/dialect-rules.ts";
 import { guardRules } from "./rules/guard-rules.ts";
 import { jobRules } from "./rules/job-rules.ts";
 import { lowerRules } from "./rules/lower-rules.ts";
+import { programJobRules } from "./rules/program-job-rules.ts";
 import { programRules } from "./rules/program-rules.ts";
 import { readRules } from "./rules/read-rules.ts";
 import type { RuleTexts } from "./rules/rule-texts.ts";
@@ -17,6 +18,7 @@ export interface RuleChapter {
 export const ruleChapters: readonly RuleChapter[] = [
   { title: "Job, set-up and command line", rules: jobRules },
   { title: "Cutter location source", rules: clRules },
+  { title: "Program that is read as a job", rules: programJobRules },
   { title: "Dialect", rules: dialectRules },
   { title: "What a dialect cannot say", rules: lowerRules },
   { title: "Guard", rules: guardRules },

@@ -37,6 +37,7 @@ export async function prepareJob(
   options: ProgramOptions,
 ): Promise<PlannedJob | Reportable> {
   const reading = await prepareReading(file, args);
+  if ("refused" in reading) return refusedDialect(reading);
   const input = await openInput("job", file);
   const { setup: setupFile } = args;
   if (setupFile === undefined) return { input, reading, setup: undefined, options };

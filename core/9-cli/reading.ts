@@ -1,6 +1,8 @@
-import type { Reading } from "#job";
+import type { InputReading } from "#retrace";
 import type { ReadingArguments } from "./commands/arguments.ts";
 import type { Input } from "./files/input.ts";
+import type { RefusedDialect } from "./dialects/loaded.ts";
+import { loadDialect } from "./dialects/load.ts";
 import { byteSource, openInput, standardStream } from "./files/input.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedReading } from "./work/plan.ts";
@@ -9,16 +11,21 @@ import type { PlannedReading } from "./work/plan.ts";
 const clEndings = /\.(apt|cls|cl)$/i;
 
 /**
- * How a job's file is to be read: by its ending, or as --input-form says.
+ * How a job's file is to be read: by its ending, or as --input-form says; under --read-as it is a program.
  *
+ * @returns the dialect of --read-as where that is refused
  * @throws a usage error, or a carried finding about the head file
  */
-export async function prepareReading(file: string, args: ReadingArguments): Promise<PlannedReading> {
-  const { cl = [], head, inputForm } = args;
+export async function prepareReading(
+  file: string,
+  args: ReadingArguments,
+): Promise<PlannedReading | RefusedDialect> {
+  const { cl = [], head, inputForm, readAs } = args;
+  if (readAs !== undefined) return prepareProgram(readAs, args);
   if ((inputForm ?? formOf(file)) === "json") {
     if (cl.length > 0 || head !== undefined)
       throw usageError(
-        `${cl.length > 0 ? "--cl" : "--head"} is for cutter location source; ${file === standardStream ? "standard input is read as such with --input-form cl" : `${file} is read as JSON`}.`,
+        `${cl.length > 0 ? "--cl is for cutter location source" : "--head is for cutter location source and programs"}; ${file === standardStream ? "standard input is read as such with --input-form cl" : `${file} is read as JSON`}.`,
       );
     return { form: "json" };
   }
@@ -29,13 +36,26 @@ export async function prepareReading(file: string, args: ReadingArguments): Prom
   return { form: "cl", options, head: headInput };
 }
 
+async function prepareProgram(
+  readAs: string,
+  { cl = [], head, inputForm, noCache }: ReadingArguments,
+): Promise<PlannedReading | RefusedDialect> {
+  if (cl.length > 0) throw usageError("--cl is for cutter location source, and --read-as for a program.");
+  if (inputForm !== undefined)
+    throw usageError(`--read-as says that the job is a program, and --input-form that it is ${inputForm}.`);
+  const dialect = await loadDialect(readAs, noCache !== true);
+  if ("refused" in dialect) return dialect;
+  return { form: "program", dialect, head: head === undefined ? undefined : await openInput("head", head) };
+}
+
 function formOf(file: string): "json" | "cl" {
   return clEndings.test(file) ? "cl" : "json";
 }
 
 /** How the core is to read a job. */
-export function readingOf(reading: PlannedReading): Reading {
+export function readingOf(reading: PlannedReading): InputReading {
   if (reading.form === "json") return reading;
-  const { form, options, head } = reading;
-  return { form, options, ...(head === undefined ? {} : { head: byteSource(head) }) };
+  const head = reading.head === undefined ? {} : { head: byteSource(reading.head) };
+  if (reading.form === "program") return { form: "program", dialect: reading.dialect.dialect, ...head };
+  return { form: "cl", options: reading.options, ...head };
 }

@@ -29,7 +29,7 @@ import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
 
 /** Widest layout: two programs side by side. */
 const widest = 160;
@@ -118,7 +118,8 @@ async function differencesOf(
 
 function pageTarget(output: string, job: PlannedJob, dialects: readonly OpenDialect[]): Target {
   const paths = dialects.flatMap(({ chain }) => chain.map(({ path }) => path));
-  const inputs = [...jobFiles(job), ...protectedDialect(paths)];
+  const readBy = Object.values(readingPaths(job.reading));
+  const inputs = [...jobFiles(job), ...protectedDialect([...paths, ...readBy])];
   return resolveTarget(output, inputs, "page");
 }
 
@@ -129,13 +130,15 @@ interface Told {
 }
 
 function tell({ tried, pairs }: CompareOutcome, dialects: readonly OpenDialect[], job: PlannedJob): Told {
+  const told = new Set<string>();
   const located = tried.map(({ outcome }, index) => {
     const { chain, findings, traced } = dialects[index];
     const sources = inputSources(
       { job: job.input, head: headOf(job.reading), setup: job.setup?.input },
       createDialectSources(pathsOf(chain)),
     );
-    return locate([...findings, ...outcome.findings], sources, traced.dialect);
+    const own = outcome.findings.filter((finding) => isNew(finding, told));
+    return locate([...findings, ...own], sources, traced.dialect);
   });
   const programs = tried.map((one, index) => {
     const times = pairs.flatMap(({ of, times }) => (of.includes(index) ? [times[of.indexOf(index)]] : []));
@@ -143,6 +146,15 @@ function tell({ tried, pairs }: CompareOutcome, dialects: readonly OpenDialect[]
   });
   const text: SourceText = inputSources({ job: job.input }, () => undefined)("job", undefined)!;
   return { answer: withJobPlaces({ job: text.file, programs, pairs }, text), findings: located.flat() };
+}
+
+/** What is odd in the job is odd under each dialect: it is told with the first. What keeps a job from being posted is told with each. */
+function isNew({ rule, severity, message, place }: Finding, told: Set<string>): boolean {
+  if (!rule.startsWith("job/") || severity === "error") return true;
+  const key = JSON.stringify([rule, message, place]);
+  if (told.has(key)) return false;
+  told.add(key);
+  return true;
 }
 
 function programOf(

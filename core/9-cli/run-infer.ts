@@ -1,4 +1,3 @@
-import { basename } from "node:path";
 import type { Finding } from "#base";
 import type { Inference, SampleText } from "#infer";
 import { answerText, inferDialect } from "#infer";
@@ -6,11 +5,11 @@ import type { Layout, Located, Reportable } from "#report";
 import { clean, hang, locate } from "#report";
 import type { InferArguments } from "./commands/arguments.ts";
 import { createFileLoader } from "./dialects/loader.ts";
+import { newDialectName, newDialectTarget } from "./dialects/new-file.ts";
 import type { Input } from "./files/input.ts";
 import { byteSource, openInput, readWhole, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
 import type { Target } from "./files/target.ts";
-import { resolveTarget } from "./files/target.ts";
 import { carry, fileFinding, isCarried } from "./files/world.ts";
 import { writeText } from "./files/write.ts";
 import { reportOptionsOf, show } from "./output.ts";
@@ -39,6 +38,7 @@ export async function runInfer(args: InferArguments): Promise<number> {
 async function infer(args: InferArguments): Promise<{ result: Reportable; text?: string }> {
   const findings: Finding[] = [];
   if (args.programs.length === 0) throw usageError("The name of the file is missing.");
+  const name = newDialectName(fileNameOf(args.output), "The file of --output");
   try {
     const target = targetOf(args.output);
     const inputs = await Promise.all(args.programs.map((file) => openInput("program", file)));
@@ -52,7 +52,7 @@ async function infer(args: InferArguments): Promise<{ result: Reportable; text?:
     const facts = {
       programs,
       loader,
-      name: nameOf(args.output),
+      name,
       schema: schemaAddress(fileNameOf(args.output)),
       ...(args.from === undefined ? {} : { from: args.from }),
     };
@@ -82,22 +82,10 @@ function fileNameOf(output: string | undefined): string {
   return output === undefined || output === standardStream ? "inferred.dialect.yaml" : output;
 }
 
-/** "parts/my-router.dialect.yaml" -> "my-router" */
-function nameOf(output: string | undefined): string {
-  return basename(fileNameOf(output)).replace(/\.dialect\.yaml$/, "");
-}
-
-/** Where the file goes: one that is there already is somebody's work. */
+/** Where the file goes; undefined: to standard output alone. */
 function targetOf(output: string | undefined): Target | undefined {
   if (output === undefined || output === standardStream) return undefined;
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*\.dialect\.yaml$/.test(basename(output)))
-    throw usageError(
-      `--output is the name of a dialect file, such as my-router.dialect.yaml, and not ${output}.`,
-    );
-  const target = resolveTarget(output, [], "dialect file");
-  if (target.kind === "file" && target.mode !== undefined)
-    throw carry(fileFinding("dialect/exists", output, "There is such a file already, and what somebody wrote into it would be lost.", "Name another file with --output FILE.")); // prettier-ignore
-  return target;
+  return newDialectTarget(output, false, "Name another file with --output FILE.");
 }
 
 function describe(found: Inference, findings: readonly Located[], target: Target | undefined): Reportable {

@@ -1,16 +1,17 @@
 import type { Finding } from "#base";
-import { openJob, writeJob } from "#job";
+import { checkTrade, writeJob } from "#job";
 import type { Layout, Reportable } from "#report";
 import { clean, locate, toolsUsed } from "#report";
+import { openInput as openJobInput } from "#retrace";
 import type { JobArguments } from "./commands/arguments.ts";
 import { byteSource, openInput, refuseChanged, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
-import { resolveTarget } from "./files/target.ts";
+import { protectedDialect, resolveTarget } from "./files/target.ts";
 import { carry, isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { refusedResult } from "./prepare.ts";
+import { refusedDialect, refusedResult } from "./prepare.ts";
 import { prepareReading, readingOf } from "./reading.ts";
-import { headOf, inputSources } from "./work/sources.ts";
+import { createDialectSources, headOf, inputSources, readingPaths } from "./work/sources.ts";
 
 /** `tapewright job`: any input as a neutral job in JSON. Gives the exit code. */
 export async function runJob(args: JobArguments): Promise<number> {
@@ -26,20 +27,24 @@ export async function runJob(args: JobArguments): Promise<number> {
 async function job(args: JobArguments): Promise<Reportable> {
   try {
     const reading = await prepareReading(args.input, args);
+    if ("refused" in reading) return refusedDialect(reading);
     const input = await openInput("job", args.input);
     const head = headOf(reading);
-    const target = resolveTarget(args.output ?? standardStream, head ? [input, head] : [input], "job");
+    const inputs = [
+      input,
+      ...(head ? [head] : []),
+      ...protectedDialect(Object.values(readingPaths(reading))),
+    ];
+    const target = resolveTarget(args.output ?? standardStream, inputs, "job");
     const findings: Finding[] = [];
     const report = (finding: Finding): void => void findings.push(finding);
     const failed = (): boolean => findings.some(({ severity }) => severity === "error");
     const located = () =>
-      locate(
-        findings,
-        inputSources({ job: input, head }, () => undefined),
-      );
-    const opened = openJob(byteSource(input), readingOf(reading), report);
+      locate(findings, inputSources({ job: input, head }, createDialectSources(readingPaths(reading))));
+    const opened = openJobInput(byteSource(input), readingOf(reading), report);
     if (opened === undefined) return { ...refusedResult([]), findings: located() };
-    await putText(target, writeJob(opened, report), () => {
+    const checked = checkTrade(opened, opened.job.operations, report);
+    await putText(target, writeJob(checked, report), () => {
       [input, ...(head ? [head] : [])].forEach(refuseChanged);
       if (failed()) throw carry(findings[0]);
     }).catch((error: unknown) => {

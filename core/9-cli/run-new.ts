@@ -1,16 +1,15 @@
-import { basename } from "node:path";
 import type { Finding } from "#base";
 import type { Answers, AnswersFile } from "#interview";
 import { openAnswers, readAnswers } from "#interview";
 import type { Layout, Reportable } from "#report";
 import { clean, hang, locate } from "#report";
 import type { NewArguments } from "./commands/arguments.ts";
+import { newDialectName, newDialectTarget } from "./dialects/new-file.ts";
 import { shippedNames } from "./dialects/shipped.ts";
 import { openInput, readWhole } from "./files/input.ts";
 import { writeText } from "./files/write.ts";
 import { putText } from "./files/put-text.ts";
 import type { Target } from "./files/target.ts";
-import { resolveTarget } from "./files/target.ts";
 import { carry, fileFinding, isCarried } from "./files/world.ts";
 import { openArchetype } from "./new/archetype.ts";
 import type { Candidate, CandidateFile } from "./new/candidate.ts";
@@ -32,11 +31,13 @@ export async function runNew(args: NewArguments): Promise<number> {
   });
 }
 
+const wayOut = "Name another file, or replace this one with --force.";
+
 async function make(args: NewArguments): Promise<Reportable> {
-  const name = nameOf(args.file);
+  const name = newDialectName(args.file, "The file");
   if (args.answers === undefined) requireTerminal();
   try {
-    const target = targetOf(args);
+    const target = newDialectTarget(args.file, args.force === true, wayOut);
     const file: CandidateFile = { path: args.file, name, title: undefined, schema: schemaAddress(args.file) };
     return await (args.answers === undefined
       ? byQuestions(args, file, target)
@@ -47,28 +48,11 @@ async function make(args: NewArguments): Promise<Reportable> {
   }
 }
 
-/** "shop/mill.dialect.yaml" -> "mill" */
-function nameOf(file: string): string {
-  const name = /^([a-z0-9]+(?:-[a-z0-9]+)*)\.dialect\.yaml$/.exec(basename(file))?.[1];
-  if (name !== undefined && name.length <= 40) return name;
-  throw usageError(
-    `The file is called NAME.dialect.yaml, such as shop-mill.dialect.yaml (small letters, digits, hyphens, 40 at most), and not ${basename(file)}.`,
-  );
-}
-
 function requireTerminal(): void {
   if (process.stdin.isTTY && process.stderr.isTTY) return;
   throw usageError(
     "Questions are asked at a terminal, and there is none: give the answers with --answers FILE; dialects/README.md has the questions and their words.",
   );
-}
-
-function targetOf({ file, force }: NewArguments): Target {
-  const target = resolveTarget(file, [], "dialect file");
-  const exists = target.kind === "stream" || target.mode !== undefined;
-  if (!exists || (force === true && target.kind === "file")) return target;
-  const fix = "Name another file, or replace this one with --force.";
-  throw carry(fileFinding("dialect/exists", file, "The file is there already.", fix));
 }
 
 async function byFile(

@@ -14,7 +14,7 @@ import { perform } from "./work/perform.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import type { Posted } from "./watch/posted.ts";
-import { jobFiles } from "./work/sources.ts";
+import { jobFiles, readingPaths } from "./work/sources.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
@@ -34,9 +34,10 @@ export async function runPost(args: PostArguments): Promise<number> {
 async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
-  const { input, head, setup } = args;
+  const { input, head, setup, readAs } = args;
   const files = [input, head, setup].filter((file) => file !== undefined);
-  const madeFrom = [...files, ...Object.values(loaded.paths)];
+  const source = readAs === undefined ? undefined : await loadDialect(readAs, args.noCache !== true);
+  const madeFrom = [...new Set([...files, ...Object.values({ ...source?.paths, ...loaded.paths })])];
   const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
   return { result, madeFrom };
 }
@@ -78,5 +79,6 @@ function outputName({ input, output }: PostArguments): string | undefined {
 
 /** What the program must not replace: what it is made from. */
 export function protectedFiles(job: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  return [...jobFiles(job), ...protectedDialect(Object.values(paths))];
+  const dialects = { ...readingPaths(job.reading), ...paths };
+  return [...jobFiles(job), ...protectedDialect(Object.values(dialects))];
 }

@@ -133,3 +133,22 @@ test("--quiet says nothing but errors and warnings, and an option of another kin
 test("nothing is written but the page that is asked for", () => {
   expect(existsSync(join(folder, "weather-plate.tap"))).toBe(false);
 });
+
+test("what is odd in the job is told with the first dialect alone, and by each command that goes over its moves", () => {
+  const unused = { number: 9, kind: "drill", diameter: 3 };
+  const moves = [{ rapid: { x: 1, y: 1 } }, { line: { z: -1 }, feed: 100 }];
+  const job = {
+    job: "1",
+    units: "mm",
+    clearance: 5,
+    tools: [{ number: 1, kind: "end-mill", diameter: 6 }, unused],
+    operations: [{ id: "op10", tool: 1, spindle: { rpm: 9000, direction: "cw" }, moves }],
+  };
+  const input = put(folder, "odd.json", JSON.stringify(job));
+  const told = (...words: string[]): number =>
+    runJson([...words], here).report.findings.filter(({ rule }) => rule === "job/unused-tool").length;
+  expect(told("compare", input, "-d", "rs274ngc", "-d", "explicit-words")).toBe(1);
+  expect(told("post", input, "-d", "rs274ngc", "-o", "odd.ngc")).toBe(1);
+  expect(told("prove", "odd.ngc", "--against", input, "-d", "rs274ngc")).toBe(1);
+  expect(told("job", input, "-o", "odd.out.json")).toBe(1);
+});

@@ -163,6 +163,14 @@ export const machineCases: Readonly<Record<string, SenseCase>> = {
     text: "machine: { feed: { least: 9, most: 6 } }",
     finds: ["dialect/machine machine.feed.least"],
   },
+  "a rate at which nothing ever arrives": {
+    text: "machine: { axis-feed: { z: 0 mm/min }, rapid-rate: { x: 0.0 in/min }, acceleration: { y: 00 mm/s2 } }",
+    finds: [
+      "dialect/machine machine.axis-feed.z",
+      "dialect/machine machine.rapid-rate.x",
+      "dialect/machine machine.acceleration.y",
+    ],
+  },
   "a parking place outside the travel": {
     text: "machine: { travel: { x: [0, 100], y: [0, 100] }, park: [50, 200] }",
     finds: ["dialect/machine machine.park"],

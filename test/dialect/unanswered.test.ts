@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import type { Finding } from "#base";
 import { studyDialect } from "#dialect";
-import { postText } from "../../core/index.ts";
+import { postText, proveText } from "../../core/index.ts";
 import { sampleJob } from "../axes/sample-job.ts";
 import { dialectLoader } from "../support/dialects.ts";
 import { ready } from "../support/ready.ts";
@@ -30,6 +30,18 @@ async function toldOnPost(file: string): Promise<(string | undefined)[]> {
 it("each unanswered key is told on every post, also by a file that inherits the list", async () => {
   expect(await toldOnPost("parent.dialect.yaml")).toEqual(["confirm.at-speed", "machine.travel"]);
   expect(await toldOnPost("child.dialect.yaml")).toEqual(["confirm.at-speed", "machine.travel"]);
+});
+
+it("a program that is read without a job is told them, too, and once where there is one", async () => {
+  const made = await ready("parent.dialect.yaml", files);
+  const { program = "" } = postText({ job: sampleJob }, made);
+  const told = (findings: readonly Finding[]) =>
+    findings.filter(({ rule }) => rule === "dialect/unanswered").map(({ key }) => key);
+  expect(told(proveText(program, made).findings)).toEqual(["confirm.at-speed", "machine.travel"]);
+  expect(told(proveText(program, made, { job: sampleJob }).findings)).toEqual([
+    "confirm.at-speed",
+    "machine.travel",
+  ]);
 });
 
 it("a file that states its own list has answered the rest", async () => {

@@ -125,9 +125,9 @@ test("no answer at all gives a file that is its name and what it extends", async
   ]);
 });
 
-test("every key stands below a comment with the answer that caused it", () => {
+test("every key stands below a comment with the answer that caused it", async () => {
   for (const { archetype, answers, title } of walked.filter((one) => !clashing.includes(one.title))) {
-    const lines = textOf(answers, archetype).split("\n");
+    const lines = (await textOf(answers, archetype)).split("\n");
     for (const { key, question, answer } of answeredKeys(answers, archetype)) {
       const name = key.slice(key.lastIndexOf(".") + 1);
       const comment = `# ${question.short}: ${answer.choice.words}`;

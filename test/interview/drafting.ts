@@ -44,13 +44,13 @@ export interface Drafted {
 }
 
 /** The text of a file as it is written for answers. */
-export function textOf(answers: Answers, archetype: Archetype): string {
+export function textOf(answers: Answers, archetype: Archetype): Promise<string> {
   const file = { name: "trial", title: "A trial", schema: "schemas/dialect.schema.json" };
   return writeDialect(file, archetype, answeredKeys(answers, archetype));
 }
 
 export async function draft(answers: Answers, archetype: Archetype): Promise<Drafted> {
-  const text = textOf(answers, archetype);
+  const text = await textOf(answers, archetype);
   const findings: Finding[] = [];
   const loader = dialectLoader({ [file]: text });
   const studied = await studyDialect(file, loader, (finding) => findings.push(finding), true);

@@ -83,8 +83,9 @@ test("the fast way over columns finds what the closer look finds", () => {
       rows,
       fc.constantFrom("straight" as const, "dog-leg" as const),
       fc.boolean(),
-      (list, rapids, boxed) => {
-        const facts = machineFacts({ rapids, keepOut: boxed ? boxes : [] });
+      fc.constantFrom({}, { z: mm(90) }, { x: mm(799), y: mm(500) }),
+      (list, rapids, boxed, axisFeed) => {
+        const facts = machineFacts({ rapids, axisFeed, keepOut: boxed ? boxes : [] });
         const start = layOut(head, facts);
         const body = batchOf(list);
         expect(guard(facts, [...start, body])).toEqual(guard(facts, [...start, withRotary(body)]));

@@ -327,7 +327,11 @@ export const goodSequences: Readonly<Record<string, () => Sequence>> = {
   "offset in its own block": () =>
     controllerSwap({ lengthOffset: { form: "own-block", selectMoves: true, cancelMoves: true } }),
   "cancelled before the first retract": () =>
-    controllerSwap({ retract: { ...machineFacts().retract!, actsOn: "tool-tip", cancelLengthFirst: true } }),
+    controllerSwap({
+      retract: { ...machineFacts().retract!, actsOn: "tool-tip", cancelLengthFirst: true },
+      // Later retracts take the tip there, and the nose stands above it by the longest tool.
+      travel: { ...machineFacts().travel, z: [-95 * atomsPerMillimetre, 40 * atomsPerMillimetre] },
+    }),
   "reference return": () =>
     controllerSwap({
       retract: { ...machineFacts().retract!, by: "reference-return", intermediate: "incremental-zero" },

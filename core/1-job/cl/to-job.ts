@@ -1,8 +1,9 @@
 import type { FeedMode, Report, ToolKind, UnitSystem } from "#base";
 import { unknownDiameter } from "#base";
-import type { HoleKind, Job, Operation, Tool } from "../job.ts";
+import type { HoleKind, Job, Operation, Stock, Tool } from "../job.ts";
 import { shortestDecimal } from "../scan/shortest-decimal.ts";
 import { scales } from "../scan/number.ts";
+import { plainTool } from "../plain-tool.ts";
 import type { OperationDraft, ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
 import { aptBaseUnits } from "./number.ts";
@@ -55,7 +56,7 @@ export function toClJob(
     name: name === "" ? (head?.name ?? "") : name,
     units,
     program: head?.program ?? { number: undefined, name: undefined },
-    stock: head?.stock,
+    stock: head?.stock && inHead(head.stock),
     fixtures: head?.fixtures ?? [],
     workOffset: head?.workOffset ?? 1,
     clearance: highest,
@@ -63,6 +64,12 @@ export function toClJob(
     operations,
   };
   return { job, drafts: new Map(operations.map((operation, index) => [operation, drafts[index]])) };
+}
+
+/** A stock that the head file states. */
+function inHead(stock: Stock): Stock {
+  const { materialAt } = stock;
+  return materialAt === undefined ? stock : { ...stock, materialAt: { ...materialAt, source: "head" } };
 }
 
 function toOperation(
@@ -126,30 +133,12 @@ function newTool(draft: ToolDraft, units: UnitSystem, report: Report): Tool {
     : `its kind is not stated, and taken to be ${kind}`;
   report(findings.toolGuessed(lacks ? "warning" : "note", source, number, said));
   return {
-    number,
-    kind,
-    diameter: diameter ?? unknownDiameter[units],
+    ...plainTool(number, kind, diameter ?? unknownDiameter[units], source),
     description: lacks ? `${kind}, diameter not stated` : "",
-    flutes: undefined,
-    maxRpm: undefined,
-    minRpm: undefined,
-    maxFeed: undefined,
     lengthOffset: draft.lengthOffset ?? number,
     radiusOffset: draft.radiusOffset,
     length: draft.length,
-    fluteLength: undefined,
-    stickOut: undefined,
-    shank: undefined,
-    holder: undefined,
     cornerRadius: corner || undefined,
-    tipDiameter: undefined,
-    tipAngle: undefined,
-    lead: undefined,
-    hand: undefined,
-    centreCutting: undefined,
-    life: undefined,
-    measure: undefined,
-    source,
   };
 }
 

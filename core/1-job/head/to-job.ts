@@ -1,6 +1,6 @@
 import type { CoolantMedium, Report } from "#base";
 import { outOfRange } from "../findings.ts";
-import type { Job, Operation, Tool } from "../job.ts";
+import type { Job, Operation, Stock, Tool } from "../job.ts";
 import type {
   Coolant,
   JobSchema,
@@ -54,7 +54,7 @@ export function toJob(tree: Tree, raw: JobSchema, report: Report): Job {
     name: raw.name ?? "",
     units: raw.units,
     program: { number: raw.program?.number, name: raw.program?.name },
-    stock: stock && { ...box(stock, conversion), material: raw.stock?.material },
+    stock: stock && { ...box(stock, conversion), ...materialOf(stock, raw.stock?.material) },
     fixtures: (raw.fixtures ?? []).map(({ name }, index) => ({
       name,
       ...box(member(tree, "fixtures", index) ?? tree, conversion),
@@ -71,6 +71,11 @@ export function toJob(tree: Tree, raw: JobSchema, report: Report): Job {
       ),
     ),
   };
+}
+
+function materialOf(stock: Tree, material: string | undefined): Pick<Stock, "material" | "materialAt"> {
+  const at = member(stock, "material")?.offset;
+  return { material, ...(at === undefined ? {} : { materialAt: { source: "job", offset: at } }) };
 }
 
 type Corner = readonly [number, number, number];

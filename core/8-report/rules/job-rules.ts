@@ -36,6 +36,22 @@ export const jobRules = {
   "job/compensation":
     "Compensation is off before holes, pauses and the operation's end, and stays in the XY plane.",
   "job/pause": "A pause stands at or above clearance.",
+  "job/material":
+    "The stock's material is one of which the trade checks have tables; otherwise its feeds and speeds are not looked at.",
+  "job/chip-load":
+    "A mill's chip load, feed / (speed x teeth), is near the table for its diameter and the stock's material.",
+  "job/feed-left-over": "A feed that does not suit its tool is not that of another tool before it.",
+  "job/cutting-speed":
+    "The cutting speed, pi x diameter x speed, is near what is in use for the stock's material.",
+  "job/plunge": "A tool that does not cut at its centre is not fed straight down into the stock.",
+  "job/plunge-feed": "A mill is fed down into the stock slower than it cuts sideways.",
+  "job/flute-length":
+    "No tool goes deeper into a hole, or below the top of the stock, than its flutes are long.",
+  "job/low-rapid": "Rapids over the stock go at clearance, or at least 1 mm over its top.",
+  "job/tiny-arc": "No arc is smaller than 0.01 mm in radius.",
+  "job/hole-twice": "No hole is made a second time by a tool of the same kind.",
+  "job/tap-hole": "A tapped place has a hole, as deep as the thread.",
+  "job/unused-tool": "Each tool that the job lists is used by an operation.",
   "job/operation-unknown": "Options that choose operations name operations that the job has.",
   "job/more": "Reading stops after many findings; the rest of the job was not looked at.",
 } as const satisfies RuleTexts;

@@ -14,8 +14,10 @@ export interface DialectArguments extends ReportArguments {
 /** Values of `readingOptions`. */
 export interface ReadingArguments {
   readonly cl?: readonly string[] | undefined;
+  readonly readAs?: string | undefined;
   readonly head?: string | undefined;
   readonly inputForm?: string | undefined;
+  readonly noCache?: boolean | undefined;
 }
 
 /** Values of `programOptions` and `readingOptions`. */

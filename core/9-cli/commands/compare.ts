@@ -24,7 +24,7 @@ export function compareCommand(end: (code: number) => void): CommandModule<objec
     command: "compare <input>",
     describe: "what differs between a job's programs for two dialects or more",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(severalDialects)
         .options(programOptions)
         .options(readingOptions)

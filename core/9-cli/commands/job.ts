@@ -23,11 +23,17 @@ unless another is stated; "refuse" asks for one where it matters.
   unknown=refuse|warn                   unknown words, INSERT, AUXFUN, PREFUN
   clearance=Z                           Z of safe travel
 
+A program that exists already is read under --read-as DIALECT: its waits, swaps,
+approaches and retracts are left out, since each program of the job gets its own.
+Tools, their sizes and the Z of safe travel come from tool words, comments and
+the approach, or from a head file; a code that a job cannot say is refused.
+
 A head file is a job without "operations": tools, clearance, stock, fixtures.
 
 ${examples(
   ["job plate.cls -o plate.job.json", "the source as a job that can be edited"],
   ["job plate.cls --cl rapid=modal,units=mm", "prints it, read as its writer meant it"],
+  ["job plate.ngc --read-as rs274ngc -o plate.job.json", "a program as a job that can be edited"],
   ["job plate.json", "a job in tidy form, to compare"],
 )}`;
 
@@ -37,7 +43,7 @@ export function jobCommand(end: (code: number) => void): CommandModule<object, J
     command: "job <input>",
     describe: "write any input as a neutral job, JSON",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options({
           output: {
             alias: "o",

@@ -169,10 +169,15 @@ export const readingOptions = {
     requiresArg: true,
     describe: "cutter location source: KEY=VALUE, ... for what it leaves open",
   },
+  "read-as": {
+    type: "string",
+    requiresArg: true,
+    describe: "the job is a program in this dialect: a shipped name, or a file",
+  },
   head: {
     type: "string",
     requiresArg: true,
-    describe: "cutter location source: a job without operations, for tools, stock",
+    describe: "source or program: a job without operations, for tools, stock",
   },
   "input-form": { choices: ["json", "cl"], describe: "form of the job, if its name does not end so" },
 } as const satisfies Record<string, Options>;

@@ -26,6 +26,7 @@ ${examples(
   ],
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
   ["post *.json -d router.dialect.yaml -d rs274ngc", "each job for each dialect, in one report"],
+  ["post old.ngc --read-as rs274ngc -d router.dialect.yaml", "a program made for another controller"],
 )}`;
 
 /** The same as the command line has them: all dialects in one list, further jobs only where there are some. */
@@ -40,7 +41,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
     command: "post <input> [more..]",
     describe: "make the program of a job, and prove it",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .positional("more", { type: "string", array: true, describe: "further jobs" })
         .options(postDialects)
         .options(outputOption)

@@ -25,7 +25,7 @@ export function whyCommand(end: (code: number) => void): CommandModule<object, W
     command: "why <input>",
     describe: "why a line of a job's program is as it is",
     builder: (yargs: Argv) =>
-      fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
+      fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(dialectOptions)
         .options(questionOptions)
         .options(programOptions)

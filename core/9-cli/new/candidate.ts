@@ -35,7 +35,7 @@ export async function tryCandidate(
 ): Promise<Candidate> {
   const answered = answeredKeys(answers, archetype);
   const title = file.title ?? titleOf(file.name);
-  const text = writeDialect({ ...file, title }, archetype, answered);
+  const text = await writeDialect({ ...file, title }, archetype, answered);
   const loader = createFileLoader();
   const bytes = new TextEncoder().encode(text);
   const withCandidate = {

@@ -17,7 +17,8 @@ export interface ProgramOptions {
 /** In which form a job stands in its file, and what that form lacks. */
 export type PlannedReading =
   | { readonly form: "json" }
-  | { readonly form: "cl"; readonly options: ClOptions; readonly head: Input | undefined };
+  | { readonly form: "cl"; readonly options: ClOptions; readonly head: Input | undefined }
+  | { readonly form: "program"; readonly dialect: LoadedDialect; readonly head: Input | undefined };
 
 /** A job with what belongs to it. */
 export interface PlannedJob {

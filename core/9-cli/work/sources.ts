@@ -15,12 +15,17 @@ export function createSources(plan: Plan): Sources {
     setup: job?.setup?.input,
     program: plan.kind === "prove" ? plan.program : undefined,
   };
-  return inputSources(inputs, createDialectSources(plan.dialect.paths));
+  return inputSources(inputs, createDialectSources({ ...readingPaths(job?.reading), ...plan.dialect.paths }));
 }
 
 /** The head file of a job, where it has one. */
 export function headOf(reading: PlannedReading | undefined): Input | undefined {
-  return reading?.form === "cl" ? reading.head : undefined;
+  return reading === undefined || reading.form === "json" ? undefined : reading.head;
+}
+
+/** Paths of the dialect files that a job is read by, by their names in findings. */
+export function readingPaths(reading: PlannedReading | undefined): Readonly<Record<string, string>> {
+  return reading?.form === "program" ? reading.dialect.paths : {};
 }
 
 /** The files that a job is made from. */

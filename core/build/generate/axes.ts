@@ -144,7 +144,7 @@ export const axisGroups: readonly AxisGroup[] = [
       axis(70, "feed on a helix", "arc.feed-along"),
       axis(71, "feed modes", "feed.per-minute feed.per-revolution feed.inverse-time"),
       axis(72, "unit of inverse time", "feed.inverse-time-unit"),
-      axis(73, "lowest and highest feed", "machine.feed"),
+      axis(73, "lowest and highest feed", "machine.feed machine.axis-feed"),
       axis(74, "word and unit of the dwell", "dwell.word dwell.unit"),
       axis(75, "what may share a dwell's block", "dwell.blocks"),
       axis(76, "path mode and its tolerance", "path.exact path.stop path.blend path.tolerance-word"),

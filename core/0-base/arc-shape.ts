@@ -7,6 +7,8 @@ export interface ArcShape {
   start: number;
   /** Angle swept, always above 0; more than a turn counts as a turn. */
   sweep: number;
+  /** Angle of the whole motion, whole turns included. */
+  angle: number;
   /** +1 counter-clockwise, -1 clockwise. */
   sense: number;
   /** Extent on the plane's first and second axis. */
@@ -26,6 +28,7 @@ export function createArcShape(): ArcShape {
     radius: 0,
     start: 0,
     sweep: 0,
+    angle: 0,
     sense: 1,
     low1: 0,
     high1: 0,
@@ -83,6 +86,8 @@ export function shapeArc(
   const closed = p0 === p1 && q0 === q1;
   const along = angleAlong(shape, Math.atan2(q1 - shape.centre2, p1 - shape.centre1));
   shape.sweep = closed || Math.abs(turns) > 1 || along === 0 ? fullTurn : along;
+  const last = closed || along === 0 ? fullTurn : along;
+  shape.angle = last + Math.max(Math.abs(turns) - 1, 0) * fullTurn;
   extend(shape, p0, q0, p1, q1);
 }
 
@@ -92,7 +97,9 @@ function extend(shape: ArcShape, p0: number, q0: number, p1: number, q1: number)
   shape.high1 = Math.max(p0, p1);
   shape.low2 = Math.min(q0, q1);
   shape.high2 = Math.max(q0, q1);
-  const { centre1, centre2, radius } = shape;
+  const { centre1, centre2 } = shape;
+  // The radii at start and end may differ by the tolerance of the controller: the larger one holds.
+  const radius = Math.max(shape.radius, Math.hypot(p1 - centre1, q1 - centre2));
   if (passes(shape, 0)) shape.high1 = Math.max(shape.high1, centre1 + radius);
   if (passes(shape, Math.PI / 2)) shape.high2 = Math.max(shape.high2, centre2 + radius);
   if (passes(shape, Math.PI)) shape.low1 = Math.min(shape.low1, centre1 - radius);
@@ -102,6 +109,18 @@ function extend(shape: ArcShape, p0: number, q0: number, p1: number, q1: number)
 /** Whether an arc passes the point of its circle at an angle. */
 export function passes(shape: ArcShape, angle: number): boolean {
   return angleAlong(shape, angle) <= shape.sweep;
+}
+
+/** The largest part of the speed along an arc that goes along the first and the second axis of its plane, 0 to 1 each. */
+export function largestShares(shape: ArcShape): readonly [number, number] {
+  const { start, sweep, sense } = shape;
+  const end = start + sense * sweep;
+  const first = passes(shape, Math.PI / 2) || passes(shape, -Math.PI / 2);
+  const second = passes(shape, 0) || passes(shape, Math.PI);
+  return [
+    first ? 1 : Math.max(Math.abs(Math.sin(start)), Math.abs(Math.sin(end))),
+    second ? 1 : Math.max(Math.abs(Math.cos(start)), Math.abs(Math.cos(end))),
+  ];
 }
 
 /** Whether an arc crosses the inside of a rectangle that its ends lie outside of. Lengths in atoms. */

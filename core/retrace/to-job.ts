@@ -1,0 +1,183 @@
+import type { FeedMode, Report, UnitSystem } from "#base";
+import { isDiameterKnown, unknownDiameter } from "#base";
+import type { HoleKind, Job, Operation, Tool } from "#job";
+import { plainTool } from "#job";
+import type { ToolKind } from "#base";
+import type { StretchDraft, ToolDraft } from "./drafts.ts";
+import * as findings from "./findings.ts";
+import type { Gathered } from "./gather.ts";
+import { lengthText } from "./lengths.ts";
+import type { ProgramState } from "./state.ts";
+import { readToolWords } from "./tool-words.ts";
+
+/** What is known of a program beside its operations. */
+export interface Surroundings {
+  readonly name: string;
+  readonly units: UnitSystem;
+  readonly state: ProgramState;
+  /** Whether the program's dialect has length offsets that a program states. */
+  readonly offsets: boolean;
+  readonly head: Job | undefined;
+  /** What comments say of a tool; undefined where none does. */
+  readonly described: (tool: number) => string | undefined;
+}
+
+/** Makes a job of what was gathered; what the program cannot say comes from the head file, or is taken with a note. */
+export function toJob(gathered: Gathered, about: Surroundings, report: Report): Job | undefined {
+  const { head, units, state } = about;
+  const drafts = gathered.stretches.filter((draft) => becomesOperation(draft, report));
+  const [first] = drafts;
+  if (first === undefined) {
+    report(findings.empty());
+    return undefined;
+  }
+  settleClearances(drafts, about, report);
+  const operations = drafts.map((draft, index) => toOperation(draft, index, report));
+  const used = new Set(drafts.map(({ tool }) => tool));
+  const tools = [...gathered.tools.values()]
+    .filter(({ number }) => used.has(number))
+    .sort((a, b) => a.number - b.number);
+  const program = state.programNumber === 0 ? undefined : state.programNumber;
+  const job: Job = {
+    name: about.name === "" ? (head?.name ?? "") : about.name,
+    units,
+    program: { number: program ?? head?.program.number, name: head?.program.name },
+    stock: head?.stock,
+    fixtures: head?.fixtures ?? [],
+    workOffset: first.workOffset,
+    clearance: Math.max(...drafts.map(({ clearance }) => clearance)),
+    tools: tools.map((tool) => toTool(tool, about, report)),
+    operations,
+  };
+  checkSpindles(job, drafts, report);
+  return job;
+}
+
+/** Whether a stretch is an operation: it reached its work. Rapids that lead to none are left out, and told. */
+function becomesOperation(draft: StretchDraft, report: Report): boolean {
+  const works = draft.cut || draft.lowestPause !== Infinity;
+  if (draft.entered && (works || draft.spindle !== undefined)) return true;
+  if (draft.moves) report(findings.idle(draft.source));
+  return false;
+}
+
+function settleClearances(
+  drafts: readonly StretchDraft[],
+  { head, units }: Surroundings,
+  report: Report,
+): void {
+  for (const draft of drafts) {
+    const own = draft.drop !== undefined && draft.endZ === draft.drop ? draft.drop : draft.level;
+    draft.clearance = Math.max(own, head?.clearance ?? -Infinity);
+    if (draft.lowestPause < draft.clearance) report(findings.pauseBelow(draft.pauseAt));
+  }
+  const [first] = drafts;
+  const heights = [...new Set(drafts.map(({ clearance }) => clearance))].sort((a, b) => b - a);
+  if (head !== undefined && heights.every((height) => height === head.clearance)) return;
+  const shown = heights.slice(0, 4).map((height) => lengthText(height, units));
+  const list = heights.length > 4 ? [...shown, "..."] : shown;
+  report(findings.clearanceTaken(first.source, list.join(", ")));
+}
+
+function toOperation(draft: StretchDraft, index: number, report: Report): Operation {
+  const id = `op${(index + 1) * 10}`;
+  draft.operation = index;
+  draft.feedMode = feedModeOf(draft);
+  return {
+    id,
+    name: draft.name === "" ? id : draft.name,
+    tool: draft.tool,
+    spindle: draft.spindle,
+    coolant: draft.coolant,
+    feedMode: draft.feedMode,
+    workOffset: draft.workOffset,
+    clearance: draft.clearance,
+    hood: draft.hood,
+    ...pathOf(draft, report),
+    moves: { start: draft.source, end: Math.max(draft.end, draft.source) + 1 },
+    source: draft.source,
+  };
+}
+
+function feedModeOf({ feedModes }: StretchDraft): FeedMode {
+  return feedModes.length === 1 ? feedModes[0] : "per-minute";
+}
+
+/** One path mode for all of the operation: the strictest that it has. */
+function pathOf(draft: StretchDraft, report: Report): Pick<Operation, "path" | "tolerance"> {
+  const paths = draft.paths.filter((path) => path !== undefined);
+  const kinds = new Set(paths.map(({ value, tolerance }) => `${value} ${String(tolerance)}`));
+  if (kinds.size > 1) report(findings.pathChanged(draft.source));
+  if (paths.some(({ value }) => value === "stop")) report(findings.stopAtCorners(draft.source));
+  if (paths.some(({ value }) => value !== "blend")) return { path: "exact", tolerance: undefined };
+  const tolerances = paths.map(({ tolerance }) => tolerance).filter((tolerance) => tolerance !== undefined);
+  return { path: undefined, tolerance: tolerances.length === 0 ? undefined : Math.min(...tolerances) };
+}
+
+/** A tool of the head file with its offsets, or one of the program and its comments alone. */
+function toTool(draft: ToolDraft, about: Surroundings, report: Report): Tool {
+  const { number, source } = draft;
+  if (about.offsets && draft.lengthOffset === undefined && !draft.measured)
+    report(findings.lengthUnused(source, number));
+  const known = about.head?.tools.find((tool) => tool.number === number);
+  const made = known ?? newTool(draft, about, report);
+  return {
+    ...made,
+    lengthOffset: draft.lengthOffset ?? made.lengthOffset,
+    radiusOffset: draft.radiusOffset ?? made.radiusOffset,
+    ...(draft.measured ? { measure: true } : {}),
+    source,
+  };
+}
+
+function newTool(draft: ToolDraft, { units, described }: Surroundings, report: Report): Tool {
+  const { number, source } = draft;
+  const text = described(number) ?? "";
+  const asked = askedTool(draft.asked);
+  const words = readToolWords(asked === undefined ? text : draft.asked, asked === undefined ? units : "mm");
+  const kind = words.kind ?? kindOf(draft);
+  const diameter = words.diameter ?? unknownDiameter[units];
+  const from = words.kind === undefined ? "taken from what it does" : "read from a comment";
+  const said = isDiameterKnown(diameter)
+    ? `${kind}, ${lengthText(diameter, units)}; its kind is ${from}, its diameter read from a comment`
+    : `its diameter is not stated, so that nothing can be checked that needs it; its kind, ${kind}, is ${from}`;
+  report(findings.toolGuessed(isDiameterKnown(diameter) ? "note" : "warning", source, number, said));
+  const description = asked?.description ?? text;
+  return {
+    ...plainTool(number, kind, diameter, source),
+    description:
+      description !== "" || isDiameterKnown(diameter) ? description : `${kind}, diameter not stated`,
+  };
+}
+
+/** What our own request for a tool says: "END-MILL 4 MM, SINGLE-FLUTE" -> its description. */
+function askedTool(asked: string): { readonly description: string } | undefined {
+  const [, description = ""] = /^[A-Z-]+(?: [\d.]+ MM)?(?:, (.*))?$/i.exec(asked) ?? [];
+  return asked === "" ? undefined : { description };
+}
+
+/** Kinds by the holes that a tool makes, where they are all that it makes. */
+const kindsOfHoles: Readonly<Record<HoleKind, ToolKind>> = {
+  drill: "drill",
+  dwell: "drill",
+  peck: "drill",
+  "chip-break": "drill",
+  tap: "tap",
+  bore: "boring-bar",
+  ream: "reamer",
+};
+
+function kindOf({ holes, mills }: ToolDraft): ToolKind {
+  const kinds = new Set([...holes].map((kind) => kindsOfHoles[kind]));
+  return !mills && kinds.size === 1 ? [...kinds][0] : "end-mill";
+}
+
+/** A tool that turns cuts with a spindle that does. */
+function checkSpindles(job: Job, drafts: readonly StretchDraft[], report: Report): void {
+  const still = new Set(["probe", "drag-knife", "pen"]);
+  for (const { tool, spindle, cut, source, told } of drafts) {
+    const kind = job.tools.find(({ number }) => number === tool)?.kind ?? "end-mill";
+    if (spindle === undefined && cut && !still.has(kind) && !told.has("stands"))
+      report(findings.spindleStands(source));
+  }
+}
