@@ -12,5 +12,3 @@ export { recordRow } from "./row-record.ts";
 export type { RowRecord } from "./row-record.ts";
 export { rowText } from "./row-words.ts";
 export type { RowWords } from "./row-words.ts";
-export { centreByRadius, createArcShape, shapeArc } from "./arc-shape.ts";
-export type { ArcShape } from "./arc-shape.ts";

@@ -40,7 +40,7 @@ export type { Layout } from "./text-findings.ts";
 export { comparePage } from "./compare-page/compare-page.ts";
 export { sheetText } from "./text-sheet.ts";
 export { sheetPage } from "./sheet-page/sheet-page.ts";
-export type { SheetPageInput } from "./sheet-page/sheet-page.ts";
+export type { SheetPageInput } from "./sheet-page/sheet-page-input.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { changedText } from "./text-changed.ts";
 export type { ChangedBlocks, ChangedRun } from "./text-changed.ts";

@@ -19,7 +19,7 @@ import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./p
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
 
 /** `tapewright sheet`: the set-up sheet of a job, proved or refused. Gives the exit code that `post` gives. */
 export async function runSheet(args: SheetArguments): Promise<number> {
@@ -55,7 +55,8 @@ export async function runSheet(args: SheetArguments): Promise<number> {
 /** Undefined: beside the input; a job from standard input has no place beside it. */
 function targetOf({ input, output }: SheetArguments, job: PlannedJob, { paths }: LoadedDialect): Target {
   const name = output ?? (input === standardStream ? standardStream : besideInput(input, "sheet.html"));
-  return resolveTarget(name, [...jobFiles(job), ...protectedDialect(Object.values(paths))], "page");
+  const dialects = { ...readingPaths(job.reading), ...paths };
+  return resolveTarget(name, [...jobFiles(job), ...protectedDialect(Object.values(dialects))], "page");
 }
 
 async function writeSheet(
@@ -65,7 +66,7 @@ async function writeSheet(
   { dialect, findings, paths }: LoadedDialect,
 ): Promise<Reportable> {
   const inputs = { job: job.input, head: headOf(job.reading), setup: job.setup?.input };
-  const sources = inputSources(inputs, createDialectSources(paths));
+  const sources = inputSources(inputs, createDialectSources({ ...readingPaths(job.reading), ...paths }));
   const located = locate([...findings, ...outcome.findings], sources, dialect);
   const page = await sheetPage({ sheet: facts, findings: located });
   await putText(target, page, () => jobFiles(job).forEach(refuseChanged));
@@ -88,6 +89,7 @@ function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialec
     job: hashed(input),
     ...(head === undefined ? {} : { head: hashed(head) }),
     ...(setup === undefined ? {} : { setup: hashed(setup.input) }),
+    ...(reading.form === "program" ? { readAs: readChain(reading.dialect) } : {}),
     dialect: readChain(loaded),
     program:
       args.input === standardStream ? `program.${extension}` : basename(besideInput(args.input, extension)),
@@ -105,8 +107,8 @@ function hashed(input: Input): HashedFile {
 }
 
 /** Options that change the program, as they can be typed again. */
-function optionsOf({ only, from, spindleHolds, setup, cl = [], head }: SheetArguments): string[] {
-  const named = { only, from, "spindle-holds": spindleHolds, setup, head };
+function optionsOf({ only, from, spindleHolds, setup, cl = [], head, readAs }: SheetArguments): string[] {
+  const named = { only, from, "spindle-holds": spindleHolds, setup, head, "read-as": readAs };
   return [
     ...Object.entries(named).flatMap(([name, value]) => (value === undefined ? [] : [`--${name} ${value}`])),
     ...cl.map((value) => `--cl ${value}`),

@@ -31,7 +31,7 @@ export function sheet(input: SheetInput): SheetOutcome {
   const program = programOf(outcome, input.named);
   const work = undertake(input, input, gather());
   const { name, title, machine } = input.dialect;
-  const { job, head, setup, dialect: files, options } = input.named;
+  const { job, head, setup, readAs, dialect: files, options } = input.named;
   return {
     outcome,
     sheet: {
@@ -39,6 +39,7 @@ export function sheet(input: SheetInput): SheetOutcome {
       job,
       ...(head === undefined ? {} : { head }),
       ...(setup === undefined ? {} : { setup }),
+      ...(readAs === undefined ? {} : { readAs }),
       dialect: { name, title, files, hasMachine: machine.declared },
       options,
       ...(program === undefined ? {} : { program }),

@@ -11,6 +11,8 @@ export interface NamedInputs {
   readonly job: HashedFile;
   readonly head?: HashedFile;
   readonly setup?: HashedFile;
+  /** The chain of the dialect under which a program is read as a job. */
+  readonly readAs?: readonly HashedFile[];
   /** The chain of the dialect, the leaf first. */
   readonly dialect: readonly HashedFile[];
   /** Name under which `post` writes the program. */

@@ -1,7 +1,8 @@
 /** The facts of a sheet about a job that can be read. */
 import type { MachineFacts } from "#base";
-import { openJob, chooseOperations } from "#job";
+import { chooseOperations } from "#job";
 import type { SheetMachine, SheetPlan, SheetProgram } from "#report";
+import { openInput } from "#retrace";
 import type { Undertaking } from "../undertaking.ts";
 import { airCutOf } from "./air-cut.ts";
 import { beforeStart, proveOutSteps } from "./checks.ts";
@@ -60,7 +61,7 @@ function count({ job, operations, machine, facts }: Undertaking, rows: Iterable<
 
 /** The job is opened once more: what its moves say to people stands in no row of a program. */
 function textsOf({ source, reading, options }: SheetInput) {
-  const opened = openJob(source, reading ?? { form: "json" }, () => undefined);
+  const opened = openInput(source, reading ?? { form: "json" }, () => undefined);
   if (opened === undefined) return { pauses: new Map<number, string>(), notes: [] };
   return jobTexts(
     opened,

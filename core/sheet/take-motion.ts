@@ -1,8 +1,6 @@
 /** Counts one motion of a program: how far it goes, at which feed and speed. */
-import type { Batch, CycleKind, Step } from "#base";
-import { axisBit, frame, isArc, linearAxes, rowKind } from "#base";
-import { centreByRadius, createArcShape, shapeArc } from "#prove";
-import type { ArcShape } from "#prove";
+import type { ArcShape, Batch, CycleKind, Step } from "#base";
+import { axisBit, centreByRadius, createArcShape, frame, isArc, linearAxes, rowKind, shapeArc } from "#base";
 import type { FeedUse } from "#report";
 import type { Reach } from "./span.ts";
 import { widen } from "./span.ts";

@@ -6,7 +6,7 @@ import { findingView } from "../finding-view.ts";
 import { groupedDigits } from "../compare-places.ts";
 import type { CheckStep, HashedFile, SetupSheet, SheetPlan, SheetProgram } from "../sheet/sheet.ts";
 import { setUpView } from "./set-up-view.ts";
-import type { SheetPageInput } from "./sheet-page.ts";
+import type { SheetPageInput } from "./sheet-page-input.ts";
 import { sheetStyle } from "./style.ts";
 import { sheetTemplate, stepTemplate } from "./template.ts";
 import { toolsView } from "./tools-view.ts";
@@ -62,7 +62,7 @@ function planView(plan: SheetPlan) {
 }
 
 /** Everything that has a hash, the program first. */
-function filesView({ program, job, head, setup, dialect }: SetupSheet) {
+function filesView({ program, job, head, setup, readAs = [], dialect }: SetupSheet) {
   const row = (what: string, role: string, { file, sha256 }: HashedFile, more = "") => ({
     what,
     role,
@@ -77,6 +77,9 @@ function filesView({ program, job, head, setup, dialect }: SetupSheet) {
     row("Job", "job", job),
     ...(head === undefined ? [] : [row("Tools and stock of the job", "head", head)]),
     ...(setup === undefined ? [] : [row("Set-up", "setup", setup)]),
+    ...readAs.map((file, index) =>
+      row(index === 0 ? "Dialect that the job is read by" : "which extends", "read-as", file),
+    ),
     row("Dialect", "dialect", leaf),
     ...extended.map((file) => row("which extends", "dialect", file)),
     ...(program === undefined

@@ -1,11 +1,4 @@
-import type { Located } from "../locate.ts";
-import type { SetupSheet } from "../sheet/sheet.ts";
-
-/** What a page shows beside the facts of the sheet. */
-export interface SheetPageInput {
-  readonly sheet: SetupSheet;
-  readonly findings: readonly Located[];
-}
+import type { SheetPageInput } from "./sheet-page-input.ts";
 
 /**
  * The page of a set-up sheet: HTML that stands alone, without script or network, made to be printed on A4 or Letter paper. Loads

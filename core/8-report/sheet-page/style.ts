@@ -30,7 +30,7 @@ tbody th { font-weight: normal; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
 td.loose { white-space: normal; }
-.operations tbody th, .tools td.kind { min-width: 10.5rem; }
+.operations tbody th, .tools td.words { min-width: 10.5rem; }
 .key { display: inline-block; min-width: 1.7em; padding: 0 0.3em; border: 2px solid var(--ink); text-align: center; font-weight: 700; font-size: 1.25rem; line-height: 1.35; }
 .use { font-size: 0.9rem; color: var(--soft); }
 code { font-family: ui-monospace, monospace; font-size: 0.95rem; overflow-wrap: anywhere; }

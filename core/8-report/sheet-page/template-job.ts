@@ -59,7 +59,7 @@ export const jobParts = `<section id="set-up" aria-labelledby="set-up-title">
 <tbody>
 {{#each tools}}
 <tr><td data-head="Ready"><input type="checkbox" aria-label="Tool {{number}} is ready"></td><th scope="row"><span class="key">{{number}}</span></th>{{#if pocket}}<td data-head="Pocket">{{pocket}}</td>{{/if}}<td data-head="Length offset">{{offset}}</td>
-<td class="kind" data-head="Kind">{{kind}}{{#if description}}<br>{{description}}{{/if}}{{#if shape}}<br><span class="small">{{shape}}</span>{{/if}}</td>
+<td class="words" data-head="Kind">{{kind}}{{#if description}}<br>{{description}}{{/if}}{{#if shape}}<br><span class="small">{{shape}}</span>{{/if}}</td>
 <td class="number" data-head="Diameter, {{unit}}">{{diameter}}</td><td class="number" data-head="Flutes">{{flutes}}</td>
 <td class="number" data-head="Length, {{unit}}">{{#if reach}}{{reach}}{{else}}<span class="fill"></span>{{/if}}{{#if lengthNote}}<br><span class="small">{{lengthNote}}</span>{{/if}}</td>
 <td class="number" data-head="Stick-out, {{unit}}">{{stickOut}}</td><td class="number" data-head="Flute length, {{unit}}">{{fluteLength}}</td><td class="number" data-head="At most, 1/min">{{maxRpm}}</td></tr>

@@ -42,6 +42,8 @@ export interface SetupSheet {
   /** The job without operations that a cutter location source goes with. */
   readonly head?: HashedFile;
   readonly setup?: HashedFile;
+  /** The chain of the dialect under which the job, a program, is read; the leaf first. */
+  readonly readAs?: readonly HashedFile[];
   readonly dialect: SheetDialect;
   /** Options that change the program, as the command line has them: "--only op10". */
   readonly options: readonly string[];
