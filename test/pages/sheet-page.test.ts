@@ -49,6 +49,7 @@ beforeAll(() => {
     run(["sheet", job, "-d", dialect, "-o", output], here).status;
   expect(make(plateJob, plateDialect, "plate.html")).toBe(0);
   expect(make(inchJob, "rs274ngc", "inch.html")).toBe(0);
+  expect(make(inchJob, "staged-tools", "turns.html")).toBe(0);
   expect(make(inchJob, "longhand", "refused.html")).toBe(1);
   expect(make("hostile.json", "own.dialect.yaml", "hostile.html")).toBe(0);
 });
@@ -144,17 +145,9 @@ browserTest("tables have their values in the columns where they belong", async (
   expect(operations).toHaveLength(13);
   expect(operations[0].slice(2)).toEqual(["1", "1", "6,000 cw", "471", "cut 960", "0.08", "0", "mist"]);
   const inch = await rowsOf("inch.html", ".operations");
-  expect(inch[1].slice(2)).toEqual([
-    "2",
-    "2",
-    "3,000 cw",
-    "158",
-    "plunge 0.004 in/rev",
-    "0.002",
-    "-1.1",
-    "mist",
-  ]);
+  expect(inch[1].slice(2)).toEqual(["2", "2", "3,000 cw", "158", "plunge 12", "0.002", "-1.1", "mist"]);
   expect(inch[2][6]).toBe("lead 0.05 in/rev");
+  expect((await rowsOf("turns.html", ".operations"))[1][6]).toBe("plunge 0.004 in/rev");
 });
 
 browserTest.each(pages)("%s opens from the disk without network, script or complaint", async (name) => {

@@ -11,9 +11,9 @@ import {
 } from "./options.ts";
 
 const footer = `Writes a page that stands alone and prints on A4 and Letter: set-up drawing,
-work offsets, tools, operations, stops, prove-out. It writes no program; state the
-same --only, --from, --spindle-holds and --setup as for post, and the hash on the
-sheet is that of the program file. A job that is refused gets a sheet that says so.
+work offsets, tools, operations, stops, prove-out. It writes no program. State
+the options of post, and the hash on the sheet is that of the program file. The
+sheet of a job that is refused says so.
 
 ${examples(
   ["sheet plate.json -d router.dialect.yaml", "writes plate.sheet.html beside the job"],
