@@ -7,7 +7,7 @@ import { numberText } from "./words.ts";
 const width = 680;
 const margin = { left: 110, right: 84, top: 34 } as const;
 /** Height of the view from above at most. */
-const highest = 460;
+const highest = 300;
 /** Between the two views: room for the dimensions. */
 const gap = 118;
 /** The stock is drawn at least so thick. */
@@ -39,6 +39,8 @@ interface View {
   readonly z: (place: number) => number;
   /** Edges of the view from above, pixels: left of all, below all. */
   readonly left: number;
+  /** Right edge of all. */
+  readonly right: number;
   readonly floor: number;
   /** The same of the view from the front. */
   readonly ground: number;
@@ -64,6 +66,7 @@ function viewOf(stock: SheetBox, fixtures: readonly SheetBox[], clearance: numbe
     y: (place) => margin.top + (high(1) - place) * scale,
     z: (place) => front + (top - place) * scaleZ,
     left: margin.left,
+    right: margin.left + spanX * scale,
     floor,
     ground,
     height: ground + 20,
@@ -110,7 +113,7 @@ function fromFront(
   unit: string,
 ): string {
   const { x, z, left } = view;
-  const right = width - margin.right;
+  const right = view.right + 16;
   const note = view.isTall ? "From the front; heights not to the same scale" : "From the front";
   const boxes = fixtures.map(({ min: low, max: high }) =>
     rectangle(x(low[0]), z(low[2]), x(high[0]), z(high[2]), "outline"),

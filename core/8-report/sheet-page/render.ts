@@ -4,6 +4,7 @@ import { cautions, machineCautions } from "../cautions.ts";
 import { clean } from "../clean.ts";
 import { findingView } from "../finding-view.ts";
 import { groupedDigits } from "../compare-places.ts";
+import type { Located } from "../locate.ts";
 import type { CheckStep, HashedFile, SetupSheet, SheetPlan, SheetProgram } from "../sheet/sheet.ts";
 import { setUpView } from "./set-up-view.ts";
 import type { SheetPageInput } from "./sheet-page-input.ts";
@@ -31,7 +32,7 @@ export function renderSheet({ sheet, findings }: SheetPageInput): string {
     files: filesView(sheet),
     program: program === undefined ? "" : clean(quotedName(program.file)),
     options: options.map(clean),
-    findings: findings.map(findingView),
+    findings: findings.map((found) => findingView(withoutFolder(found))),
     hasFindings: findings.length > 0,
     hasPlan: plan !== undefined,
     ...(plan === undefined ? {} : planView(plan)),
@@ -95,6 +96,12 @@ function filesView({ program, job, head, setup, readAs = [], dialect }: SetupShe
 
 function sizeOf({ bytes, steps }: SheetProgram): string {
   return `${groupedDigits(bytes)} bytes, ${groupedDigits(steps)} steps, read back and proved equal to the job`;
+}
+
+/** A finding whose file is named without its folder, which is one of this computer. */
+function withoutFolder(found: Located): Located {
+  const { file } = found;
+  return file === undefined ? found : { ...found, file: file.replace(/^.*[\\/](?=.)/, "") };
 }
 
 /** A file name as a shell takes it: quoted where it holds more than plain characters. */

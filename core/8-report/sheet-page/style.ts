@@ -35,10 +35,10 @@ td.loose { white-space: normal; }
 .use { font-size: 0.9rem; color: var(--soft); }
 code { font-family: ui-monospace, monospace; font-size: 0.95rem; overflow-wrap: anywhere; }
 .hash span { display: inline-block; margin-right: 0.5em; }
-.program .hash { font-weight: 700; }
+.program .hash { display: inline-block; max-width: 37ch; font-weight: 700; }
 .wide { overflow-x: auto; }
 .picture svg { display: block; width: 100%; min-width: 32rem; max-width: 44rem; height: auto; }
-svg text { fill: var(--ink); font: 16px system-ui, sans-serif; }
+svg text { fill: var(--ink); font: 16px system-ui, sans-serif; paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
 svg .stock { fill: var(--tint); stroke: var(--ink); stroke-width: 2.5; }
 svg .fixture { fill: url(#hatch); stroke: var(--ink); stroke-width: 1.5; }
 svg .outline { fill: none; stroke: var(--ink); stroke-width: 1.5; stroke-dasharray: 6 3; }
@@ -98,11 +98,13 @@ const paper = `
   th, td { padding: 1mm 1.3mm; }
   table { font-size: 10.5pt; }
   .key { font-size: 13pt; }
+  .files tr:not(.program) .hash { font-size: 8pt; white-space: nowrap; }
+  .files tr:not(.program) .hash span { margin-right: 1mm; }
   thead { display: table-header-group; }
   tr, .ticks > li, .found li, dl div, .rack li, .picture, .signed { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   .wide { overflow: visible; }
-  .picture svg { min-width: 0; max-width: 172mm; max-height: 108mm; margin: 0 auto; }
+  .picture svg { min-width: 0; max-width: 172mm; max-height: 126mm; margin: 0 auto; }
   input[type="checkbox"] { width: 5.5mm; height: 5.5mm; border-width: 1.2pt; }
 }
 `;
