@@ -86,6 +86,35 @@ module.exports = {
       to: { path: "^core/sheet/(?!index\\.ts$)" },
     },
     {
+      name: "plot-is-called-by-the-command",
+      comment: "Plotting stands beside the pipeline: the command calls it, and nothing else.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/plot/", "^core/9-cli/"] },
+      to: { path: "^core/plot/" },
+    },
+    {
+      name: "plot-through-the-index",
+      comment:
+        "It reaches stages through their index.ts alone, leaves 9-cli alone, and is reached through its own.",
+      severity: "error",
+      from: { path: "^core/plot/" },
+      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "reach-plot-through-its-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/plot/" },
+      to: { path: "^core/plot/(?!index\\.ts$)" },
+    },
+    {
+      name: "page-script-is-bundled",
+      comment: "The script of a page runs in a browser: it is made into a text, and nothing imports it.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/8-report/plot/script/" },
+      to: { path: "^core/8-report/plot/script/" },
+    },
+    {
       name: "infer-is-called-by-the-command",
       comment:
         "Inferring stands beside the pipeline: the command and the library's index call it, and nothing else.",
@@ -135,6 +164,27 @@ module.exports = {
       severity: "error",
       from: { path: "^core/[0-8]-" },
       to: { path: "^core/retrace/" },
+    },
+    {
+      name: "simulate-imports-base-and-job",
+      comment: "The simulation sees a sequence and the types of a job, and nothing of how either came about.",
+      severity: "error",
+      from: { path: "^core/simulate/" },
+      to: { pathNot: ["^core/simulate/", "^core/0-base/index\\.ts$", "^core/1-job/index\\.ts$"] },
+    },
+    {
+      name: "reach-simulate-through-its-index",
+      comment: "The pages that call it reach it through its index.ts, and no stage does.",
+      severity: "error",
+      from: { path: "^core/", pathNot: ["^core/simulate/"] },
+      to: { path: "^core/simulate/(?!index\\.ts$)" },
+    },
+    {
+      name: "simulate-is-called-by-pages",
+      comment: "A stage has no need of it: it stands beside the pipeline.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/simulate/" },
     },
     {
       name: "no-cycles",

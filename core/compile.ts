@@ -12,6 +12,7 @@ import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
 import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
 import { footerOf, headerOf } from "./page.ts";
+import { simulating } from "./simulated.ts";
 import {
   chunksOf,
   errorsOnly,
@@ -26,7 +27,16 @@ import {
   watched,
 } from "./undertaking.ts";
 
-export type { Digest, JobInput, Means, Outcome, PostInput, ProgramOptions, ProveInput } from "./inputs.ts";
+export type {
+  Digest,
+  JobInput,
+  Means,
+  Outcome,
+  PostInput,
+  ProgramOptions,
+  ProveInput,
+  SimulationChoice,
+} from "./inputs.ts";
 
 /**
  * Posts a job. The text goes to the sink while it is being proved; it may be used only if the outcome has a proof.
@@ -42,7 +52,8 @@ export function post(input: PostInput): Outcome {
 
   const copies = createQueue();
   const guard = createGuard(machine, facts, findings.reportOf("guard"), "job");
-  const sequence = guarded(work.batches(), guard, copies, findings);
+  const simulation = simulating(work, input.simulate, "job");
+  const sequence = guarded(simulation.passing(work.batches()), guard, copies, findings);
 
   const digest = input.createDigest();
   const written = { bytes: 0 };
@@ -68,7 +79,7 @@ export function post(input: PostInput): Outcome {
     text: { bytes: () => written.bytes, sha256: () => digest.hex() },
     facts: () => hashFacts(input, input),
   });
-  const summary = { ...work.summary(), bytes: written.bytes };
+  const summary = { ...work.summary(), bytes: written.bytes, ...simulation.figures(findings) };
   if (!proof) return { verdict: "refused", findings: findings.findings(), summary };
   return {
     verdict: "proved",
@@ -102,10 +113,9 @@ export function prove(input: ProveInput): Outcome {
   const facts = work?.facts ?? { ...noJobFacts, workOffsets: dialect.workZero };
   const guard = createGuard(machine, facts, findings.reportOf("guard-again"), "program");
   const readReport = findings.reportOf("read");
-  const readBack = watched(
-    read(text, format, machine, { units }, work ? unclearIsError(readReport) : readReport),
-    guard,
-  );
+  const simulation = simulating(work, input.simulate, "program");
+  const steps = read(text, format, machine, { units }, work ? unclearIsError(readReport) : readReport);
+  const readBack = watched(simulation.passing(steps), guard);
 
   const proof = work
     ? compare({
@@ -120,6 +130,7 @@ export function prove(input: ProveInput): Outcome {
     : drain(readBack);
   if (findings.failedBy("sequence"))
     return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
+  const figures = simulation.figures(findings);
   const shown = withCorrectedBlocks(findings.all(), {
     chunks: chunksOf(program),
     format,
@@ -127,7 +138,7 @@ export function prove(input: ProveInput): Outcome {
     emitter,
     units,
   });
-  const summary = { ...(work?.summary() ?? { assumptions: [] }), bytes: program.size };
+  const summary = { ...(work?.summary() ?? { assumptions: [] }), bytes: program.size, ...figures };
   if (proof && work)
     return { verdict: "proved", findings: shown, proof, summary: { ...summary, steps: proof.steps } };
   return { verdict: work ? "failed" : "read", findings: shown, summary };

@@ -4,7 +4,15 @@
  */
 export type { ByteSource, Finding, Place, Report, Severity, SourceName } from "#base";
 export { memorySource } from "#base";
-export type { Digest, JobInput, Outcome, PostInput, ProgramOptions, ProveInput } from "#compile";
+export type {
+  Digest,
+  JobInput,
+  Outcome,
+  PostInput,
+  ProgramOptions,
+  ProveInput,
+  SimulationChoice,
+} from "#compile";
 export { post, prove } from "#compile";
 export type { Dialect, DialectFile, DialectLoader, Setup } from "#dialect";
 export { readSetup, resolveDialect, unpackDialect } from "#dialect";
@@ -14,6 +22,8 @@ export { openJob, parseClOptions, writeJob } from "#job";
 export type { InferInput, Inference, SampleText } from "#infer";
 export { inferDialect } from "#infer";
 export type { Proof } from "#prove";
+export type { Simulation, SimulationFacts, SimulationResult, SimulationSizes, HeightMap } from "#simulate";
+export { createSimulation } from "#simulate";
 export type { Located, Reportable, Sources, SourceText } from "#report";
 export { cautions, jsonReport, locate } from "#report";
 export type { ReadyDialect, TextJob } from "./in-memory.ts";

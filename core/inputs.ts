@@ -42,8 +42,16 @@ export interface Means {
   readonly progress?: (done: number, total: number) => void;
 }
 
+/** How the stock is simulated. */
+export interface SimulationChoice {
+  /** Width of a cell in the job's units; chosen by stock and tools where it is absent. */
+  readonly resolution?: number;
+}
+
 /** Post a job. */
 export interface PostInput extends JobInput, Means {
+  /** Simulate the stock; it changes no program. */
+  readonly simulate?: SimulationChoice;
   /** Where the text goes while it is being proved; it is not to be used before there is a proof. */
   readonly sink: { write(chunk: Uint8Array): void };
 }
@@ -52,6 +60,8 @@ export interface PostInput extends JobInput, Means {
 export interface ProveInput extends Means {
   readonly program: ByteSource;
   readonly against?: JobInput;
+  /** Simulate the stock of that job, cut as the program says. */
+  readonly simulate?: SimulationChoice;
   /** Units of the program, where neither it nor the dialect has words for them and there is no job. */
   readonly units?: UnitSystem;
 }

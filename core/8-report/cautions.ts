@@ -12,3 +12,9 @@ export const cautions = [
   "The proof says that this text means the job. It does not say that the job, the dialect file, the tool lengths or the clamping are right.",
   ...machineCautions,
 ] as const;
+
+/** The same of a picture. */
+export const plotCautions = [
+  "A picture proves nothing: it shows where the tool's tip is told to go, not what the tool, its holder and the machine meet on the way.",
+  ...machineCautions,
+] as const;

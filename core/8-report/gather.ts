@@ -5,6 +5,7 @@ export const reportingStages = [
   "job",
   "lower",
   "sequence",
+  "simulate",
   "guard",
   "read",
   "guard-again",

@@ -1,7 +1,7 @@
 export { batchResult } from "./batch-result.ts";
 export type { BatchEntry } from "./batch-result.ts";
 export { batchText } from "./text-batch.ts";
-export { cautions } from "./cautions.ts";
+export { cautions, plotCautions } from "./cautions.ts";
 export { clean } from "./clean.ts";
 export type {
   ExplainedBlock,
@@ -76,3 +76,32 @@ export type {
   ToolReach,
   Triple,
 } from "./sheet/sheet.ts";
+export type {
+  Extent,
+  Packing,
+  Plot,
+  PlotBox,
+  PlotHead,
+  PlotMark,
+  PlotOperation,
+  PlotTool,
+  Point,
+} from "./plot/plot.ts";
+export { atomsPerMicrometre, linesOfPiece, placeText } from "./plot/plot.ts";
+export type { Moves } from "./plot/moves.ts";
+export {
+  createMoves,
+  decodeMoves,
+  encodeMoves,
+  isArcMove,
+  kindOf,
+  moveFlag,
+  moveKind,
+  movesOfPiece,
+} from "./plot/moves.ts";
+export type { Curve } from "./plot/curve.ts";
+export { chordsOf, curveOf, placeOnCurve, quadrantParts } from "./plot/curve.ts";
+export type { DrawingOptions } from "./plot/drawing/drawing.ts";
+export { plotPage } from "./plot/page/plot-page.ts";
+export { plotText } from "./text-plot.ts";
+export { plotDrawing, wholeDrawing } from "./plot/drawing/drawing.ts";

@@ -6,6 +6,7 @@ import { lowerRules } from "./rules/lower-rules.ts";
 import { programJobRules } from "./rules/program-job-rules.ts";
 import { programRules } from "./rules/program-rules.ts";
 import { readRules } from "./rules/read-rules.ts";
+import { simulateRules } from "./rules/simulate-rules.ts";
 import type { RuleTexts } from "./rules/rule-texts.ts";
 
 /** A chapter of the catalogue. */
@@ -22,6 +23,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { title: "Dialect", rules: dialectRules },
   { title: "What a dialect cannot say", rules: lowerRules },
   { title: "Guard", rules: guardRules },
+  { title: "Simulation of the stock", rules: simulateRules },
   { title: "Reading a program", rules: readRules },
   { title: "Proof and program file", rules: programRules },
 ];

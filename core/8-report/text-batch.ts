@@ -4,7 +4,9 @@ import { clean } from "./clean.ts";
 import { count } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
 import { findingsText } from "./text-findings.ts";
-import { bullets, contents, row, tally } from "./text-result.ts";
+import { row } from "./row.ts";
+import { simulationText } from "./text-simulation.ts";
+import { bullets, contents, tally } from "./text-result.ts";
 
 /**
  * A report on several programs: of each what is wrong, then a list of all with what each takes for granted, then the cautions
@@ -52,6 +54,7 @@ function entryText(entry: BatchEntry, layout: Layout): string[] {
   return [
     word + name.slice(plain.length),
     ...row("", facts.join("; "), layout),
+    ...simulationText(result.summary.simulation, layout),
     ...(proved ? row("", `Taken for granted: ${taken}`, layout) : []),
   ];
 }

@@ -13,7 +13,8 @@ import type {
 import { counted, exampleWords, groupedDigits, lettered, letterOf, placesIn } from "./compare-places.ts";
 import { findingsText } from "./text-findings.ts";
 import type { Layout } from "./text-findings.ts";
-import { bullets, row, tally } from "./text-result.ts";
+import { row } from "./row.ts";
+import { bullets, tally } from "./text-result.ts";
 import { hang, length } from "./wrap.ts";
 
 /** From this width on, what two programs say stands side by side. */

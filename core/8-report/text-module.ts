@@ -2,7 +2,8 @@ import { machineCautions } from "./cautions.ts";
 import { clean } from "./clean.ts";
 import type { Reportable } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
-import { bullets, row } from "./text-result.ts";
+import { row } from "./row.ts";
+import { bullets } from "./text-result.ts";
 
 /** What is to be known of a generated module, whoever uses it. */
 const natureOfModule = [

@@ -3,9 +3,9 @@ import { clean } from "./clean.ts";
 import type { Reportable, Summary } from "./outcome.ts";
 import { count } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
+import { column, row } from "./row.ts";
+import { simulationText } from "./text-simulation.ts";
 import { hang } from "./wrap.ts";
-
-const column = 11;
 
 /** What a command that made a program says: where it stands, its proof, what is assumed, and the cautions. */
 export function programText(result: Reportable, layout: Layout): string[] {
@@ -17,6 +17,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
     ...dialectText(result.summary, layout),
     ...row("holds", contents(result.summary), layout),
     ...proofText(result, layout),
+    ...simulationText(result.summary.simulation, layout),
     ...assumptionsText(result.summary, layout),
     "",
     layout.paint("warning", "Before it runs"),
@@ -45,6 +46,7 @@ export function readingText(result: Reportable, layout: Layout): string[] {
     ...row("found", tally(result), layout),
     ...row("holds", contents(summary), layout),
     ...proofText(result, layout),
+    ...simulationText(summary.simulation, layout),
     ...(verdict === "proved" ? assumptionsText(summary, layout) : []),
   ];
 }
@@ -97,13 +99,6 @@ function assumptionsText({ assumptions }: Summary, layout: Layout): string[] {
 /** Sentences, one a bullet. */
 export function bullets(texts: readonly string[], { width }: Layout): string[] {
   return texts.flatMap((text) => hang("  - ", clean(text), width));
-}
-
-/** A line with a name before it. */
-export function row(name: string, text: string, { width, paint }: Layout): string[] {
-  const indent = " ".repeat(column);
-  const [first, ...rest] = hang(indent, text, width);
-  return [paint("label", name.padEnd(column)) + first.slice(column), ...rest];
 }
 
 /** 1234567 -> 1,234,567 */

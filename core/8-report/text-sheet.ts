@@ -3,7 +3,8 @@ import { clean } from "./clean.ts";
 import type { Reportable } from "./outcome.ts";
 import type { SetupSheet } from "./sheet/sheet.ts";
 import type { Layout } from "./text-findings.ts";
-import { bullets, row } from "./text-result.ts";
+import { row } from "./row.ts";
+import { bullets } from "./text-result.ts";
 
 /** What the command says of a sheet that it wrote: where it stands, and which program file it goes with. */
 export function sheetText({ output }: Reportable, sheet: SetupSheet, layout: Layout): string[] {

@@ -2,7 +2,7 @@ import type { KeyFacts } from "#dialect";
 import { clean } from "./clean.ts";
 import type { Layout } from "./text-findings.ts";
 import { placeText } from "./text-findings.ts";
-import { row } from "./text-result.ts";
+import { row } from "./row.ts";
 import type {
   ExplainedBlock,
   ProgramPart,

@@ -3,6 +3,7 @@ import createParser from "yargs";
 import { compareCommand } from "./commands/compare.ts";
 import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
+import { plotCommand } from "./commands/plot.ts";
 import { jobCommand } from "./commands/job.ts";
 import { sheetCommand } from "./commands/sheet.ts";
 import { proveCommand } from "./commands/prove.ts";
@@ -42,6 +43,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(compareCommand(end))
     .command(whyCommand(end))
     .command(sheetCommand(end))
+    .command(plotCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end, words))
     .epilogue(
@@ -50,7 +52,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, compare, why, sheet, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, sheet, plot, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })

@@ -1,7 +1,8 @@
 import type { Finding } from "#base";
 import type { Reportable, Sources } from "#report";
 import { locate } from "#report";
-import type { DialectArguments, ProgramArguments } from "./commands/arguments.ts";
+import type { SimulationChoice } from "#compile";
+import type { DialectArguments, ProgramArguments, SimulationArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
 import { byteSource, openInput, readWhole } from "./files/input.ts";
@@ -62,6 +63,25 @@ export function programOptionsOf({ only, from, spindleHolds }: ProgramArguments)
     from,
     spindleHolds: spindleHolds === undefined ? undefined : heldTool(spindleHolds),
   };
+}
+
+/**
+ * How the stock is simulated; undefined where it is not.
+ *
+ * @throws a usage error
+ */
+export function simulationOf({ simulate, resolution }: SimulationArguments): SimulationChoice | undefined {
+  if (simulate !== true) {
+    if (resolution !== undefined) throw usageError("--resolution goes with --simulate.");
+    return undefined;
+  }
+  if (resolution === undefined) return {};
+  const width = Number(resolution);
+  if (!/^[0-9.]+$/.test(resolution) || !(width > 0))
+    throw usageError(
+      `--resolution is a length above 0 in the job's units, such as 0.5, and not ${resolution}.`,
+    );
+  return { resolution: width };
 }
 
 function idList(text: string): string[] {

@@ -8,10 +8,10 @@ import type { Protected } from "./files/target.ts";
 import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./prepare.ts";
+import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
 import { produce } from "./produce.ts";
 import { perform } from "./work/perform.ts";
-import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
+import type { PlannedJob, PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import type { Posted } from "./watch/posted.ts";
 import { jobFiles, readingPaths } from "./work/sources.ts";
@@ -33,18 +33,20 @@ export async function runPost(args: PostArguments): Promise<number> {
 
 async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
+  const simulate = simulationOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
   const { input, head, setup, readAs } = args;
   const files = [input, head, setup].filter((file) => file !== undefined);
   const source = readAs === undefined ? undefined : await loadDialect(readAs, args.noCache !== true);
   const madeFrom = [...new Set([...files, ...Object.values({ ...source?.paths, ...loaded.paths })])];
-  const result = "refused" in loaded ? refusedDialect(loaded) : await post(args, options, loaded);
+  const result =
+    "refused" in loaded ? refusedDialect(loaded) : await post(args, { options, simulate }, loaded);
   return { result, madeFrom };
 }
 
 async function post(
   args: PostArguments,
-  options: ProgramOptions,
+  { options, simulate }: { options: ProgramOptions; simulate: PostPlan["simulate"] },
   prepared: LoadedDialect,
 ): Promise<Reportable> {
   try {
@@ -57,7 +59,7 @@ async function post(
       try {
         return await produce({
           target,
-          planFor: (staged) => ({ kind: "post", dialect: prepared, job, staged }),
+          planFor: (staged) => ({ kind: "post", dialect: prepared, job, simulate, staged }),
           perform: (plan) => perform(plan, bar.show),
         });
       } finally {

@@ -4,7 +4,7 @@ import type { ProveArguments } from "./commands/arguments.ts";
 import { openInput } from "./files/input.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
-import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
+import { prepareDialect, prepareJob, programOptionsOf, refusedResult, simulationOf } from "./prepare.ts";
 import { perform } from "./work/perform.ts";
 import type { ProvePlan } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
@@ -21,13 +21,14 @@ export async function runProve(args: ProveArguments): Promise<number> {
 
 async function prove(args: ProveArguments): Promise<Reportable> {
   const options = programOptionsOf(args);
+  const simulate = simulationOf(args);
   const prepared = await prepareDialect(args);
   if ("verdict" in prepared) return prepared;
   try {
     const program = await openInput("program", args.program);
     const against = args.against === undefined ? undefined : await prepareJob(args.against, args, options);
     if (against !== undefined && "verdict" in against) return against;
-    return await read({ kind: "prove", dialect: prepared, program, against });
+    return await read({ kind: "prove", dialect: prepared, program, against, simulate });
   } catch (error) {
     if (!isCarried(error)) throw error;
     return refusedResult([error.finding]);

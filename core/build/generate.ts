@@ -6,6 +6,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { axesList } from "./generate/axes-list.ts";
 import { dialectsReadmePage } from "./generate/dialects-readme.ts";
+import { pageScript } from "./generate/page-script.ts";
 import type { Product } from "./generate/product.ts";
 import { rulesPageProduct } from "./generate/rules-page.ts";
 import { schemaTypes } from "./generate/schema-types.ts";
@@ -30,6 +31,11 @@ const products: readonly Product[] = [
   schemaValidator("schemas/setup.schema.json", "core/2-dialect/setup-validator.generated.ts", {
     validateSetup: "",
   }),
+  pageScript(
+    "core/8-report/plot/script/main.ts",
+    "core/8-report/plot/page/plot-script.generated.ts",
+    "plotScript",
+  ),
   dialectsReadmePage(),
   rulesPageProduct,
   axesList,

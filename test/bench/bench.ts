@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ready } from "../support/ready.ts";
 import { makeLines } from "./make-lines.ts";
+import { makeShortMoves } from "./make-short-moves.ts";
+import type { ShortMoves } from "./make-short-moves.ts";
 import type { Run } from "./measure.ts";
 import { alternate, measure, medians } from "./measure.ts";
 import { stageCosts } from "./stages.ts";
@@ -160,6 +162,32 @@ function benchDialects(): void {
   }
 }
 
+/** Tools for the simulation, from the quickest shape to the slowest. */
+const shortMoves: Readonly<Record<string, ShortMoves>> = {
+  "end mill of 6 mm, level": { tool: { kind: "end-mill", diameter: 6 }, sloped: false },
+  "ball-mill of 6 mm, up and down": { tool: { kind: "ball-mill", diameter: 6 }, sloped: true },
+  "bull nose of 6 mm, up and down": {
+    tool: { kind: "bull-nose", diameter: 6, cornerRadius: 1 },
+    sloped: true,
+  },
+  "face-mill of 25 mm, level": { tool: { kind: "face-mill", diameter: 25 }, sloped: false },
+};
+
+/** Posting with and without a simulation of the stock: the difference is what the simulation takes. */
+function benchSimulate(): void {
+  say("1,000,000 moves of 0.1 to 1 mm over 500 x 500 mm in cells of 0.5 mm; medians of three:");
+  for (const [name, moves] of Object.entries(shortMoves)) {
+    makeShortMoves(at("short.json"), 1_000_000, moves);
+    const post = postOf("short.json", "rs274ngc", "short.ngc");
+    const simulating = [...post, "--simulate", "--resolution", "0.5"];
+    const [plain, simulated] = alternate(3, [post, simulating]).map(medians);
+    if (!plain || !simulated) throw new Error("two commands have two figures");
+    const cost = { ...simulated, cpu: simulated.cpu - plain.cpu, time: simulated.time - plain.time };
+    say(`  ${name}: simulation ${seconds(cost)} (target 10 s)`);
+    say(`    post with it / without: ${ratio(simulated, plain)}; peak ${figure(simulated.peak, 0)} MB`);
+  }
+}
+
 /** Where the time goes: a warm process, stage by stage. */
 async function profile(): Promise<void> {
   const moves = 1_000_000;
@@ -179,6 +207,7 @@ const parts: Readonly<Record<string, () => void>> = {
   "--prove": benchProve,
   "--dialects": benchDialects,
   "--start": benchStart,
+  "--simulate": benchSimulate,
 };
 
 try {

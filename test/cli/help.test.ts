@@ -12,6 +12,7 @@ const pages = [
   ["sheet"],
   ["job"],
   ["compare"],
+  ["plot"],
   ["dialect"],
   ["dialect", "list"],
   ["dialect", "show"],

@@ -5,7 +5,7 @@ import { run, temporaryFolder } from "./command.ts";
 const folder = temporaryFolder();
 
 const mistakes: readonly (readonly [words: string, says: string])[] = [
-  ["", "Say what to do: post, prove, compare, why, sheet, job or dialect."],
+  ["", "Say what to do: post, prove, compare, why, sheet, plot, job or dialect."],
   ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
   ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
   ["dialect bild x", "There is no command `bild`. Did you mean `build`?"],
@@ -36,6 +36,13 @@ const mistakes: readonly (readonly [words: string, says: string])[] = [
   ["job plate.cls --cl", "--cl needs a value."],
   ["job plate.cls --head a --head b", "--head is given twice."],
   ["job plate --input-form apt", "--input-form can be json, cl, and not apt."],
+  ["post plate.json -d x --resolution 0.5", "--resolution goes with --simulate."],
+  [
+    "post plate.json -d x --simulate --resolution 0",
+    "--resolution is a length above 0 in the job's units, such as 0.5, and not 0.",
+  ],
+  ["post plate.json -d x --simulat", "There is no option --simulat. Did you mean `--simulate`?"],
+  ["prove plate.tap -d x --simulate --resolution", "--resolution needs a value."],
   ["post plate.json -d x --only op10,,op20", "--only lists the ids of operations with commas between"],
 ];
 

@@ -11,7 +11,7 @@ import type { Staged } from "../files/staged.ts";
 import { isCarried } from "../files/world.ts";
 import { reportOptionsOf, show } from "../output.ts";
 import { packagePlace } from "../package.ts";
-import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "../prepare.ts";
+import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "../prepare.ts";
 import { produceAs, tidy } from "../produce.ts";
 import type { Making, Running } from "../produce.ts";
 import { protectedFiles } from "../run-post.ts";
@@ -36,7 +36,7 @@ import { refuseSingles, wantedPrograms } from "./programs.ts";
 export async function runBatch(args: PostArguments): Promise<number> {
   const inputs = [args.input, ...args.more];
   refuseSingles(inputs, args);
-  const options = programOptionsOf(args);
+  const options = { program: programOptionsOf(args), simulate: simulationOf(args) };
   const { dialects, refused } = await loadDialects(args);
   if (dialects.length === 0)
     return show(batchResult(refused), reportOptionsOf(args), {
@@ -63,6 +63,12 @@ export async function runBatch(args: PostArguments): Promise<number> {
 /** Of a command without a single dialect. */
 const noProgram = { programOnOutput: false, text: () => [], findingsAreResult: false };
 
+/** What holds for every program. */
+interface BatchOptions {
+  readonly program: ProgramOptions;
+  readonly simulate: PostPlan["simulate"];
+}
+
 /** The dialects that can be had, and an entry for each that cannot. */
 async function loadDialects({
   dialects: names,
@@ -82,7 +88,7 @@ async function loadDialects({
 async function makeAll(
   wanted: readonly WantedProgram[],
   args: PostArguments,
-  options: ProgramOptions,
+  options: BatchOptions,
 ): Promise<BatchEntry[]> {
   const threads = Math.min(availableParallelism(), wanted.length);
   const underWay = new Set<Running>();
@@ -127,16 +133,22 @@ async function makeAll(
 async function makeOne(
   { input, dialect, output }: WantedProgram,
   args: PostArguments,
-  options: ProgramOptions,
+  options: BatchOptions,
   produce: (making: Omit<Making, "perform">) => Promise<Reportable>,
 ): Promise<BatchEntry> {
   const named = { job: input, dialect: dialect.dialect.name };
   try {
-    const job = await prepareJob(input, args, options);
+    const job = await prepareJob(input, args, options.program);
     if ("verdict" in job) return { ...named, result: job };
     try {
       const target = resolveTarget(output, protectedFiles(job, dialect), "program");
-      const planFor = (staged: Staged): PostPlan => ({ kind: "post", dialect, job, staged });
+      const planFor = (staged: Staged): PostPlan => ({
+        kind: "post",
+        dialect,
+        job,
+        simulate: options.simulate,
+        staged,
+      });
       return { ...named, result: await produce({ target, planFor }) };
     } finally {
       jobFiles(job).forEach(closeInput);

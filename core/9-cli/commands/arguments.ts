@@ -28,8 +28,14 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly setup?: string | undefined;
 }
 
+/** Values of `simulationOptions`. */
+export interface SimulationArguments {
+  readonly simulate?: boolean | undefined;
+  readonly resolution?: string | undefined;
+}
+
 /** Arguments of `post`. */
-export interface PostArguments extends ProgramArguments {
+export interface PostArguments extends ProgramArguments, SimulationArguments {
   readonly input: string;
   /** Further jobs. */
   readonly more: readonly string[];
@@ -46,7 +52,7 @@ export interface JobArguments extends ReportArguments, ReadingArguments {
 }
 
 /** Arguments of `prove`. */
-export interface ProveArguments extends ProgramArguments {
+export interface ProveArguments extends ProgramArguments, SimulationArguments {
   readonly program: string;
   readonly against?: string | undefined;
 }
@@ -61,6 +67,13 @@ export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
 /** Arguments of `sheet`. */
 export interface SheetArguments extends ProgramArguments {
   readonly input: string;
+  readonly output?: string | undefined;
+}
+
+/** Arguments of `plot`. */
+export interface PlotArguments extends Omit<ProgramArguments, "dialect"> {
+  readonly input: string;
+  readonly dialect?: string | undefined;
   readonly output?: string | undefined;
 }
 

@@ -74,6 +74,22 @@ export const sheetOutput = {
   },
 } as const satisfies Record<string, Options>;
 
+/** Options of the command that draws. */
+export const plotOptions = {
+  dialect: {
+    ...dialectOptions.dialect,
+    demandOption: false,
+    describe: "draw the program for it: a name, or a file",
+  },
+  "no-cache": dialectOptions["no-cache"],
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the picture, .svg or .html; else NAME.svg beside the job",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that writes a module. */
 export const moduleOptions = {
   output: {
@@ -160,6 +176,16 @@ export const programOptions = {
   setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
 } as const satisfies Record<string, Options>;
 
+/** Options of the commands that simulate the stock. */
+export const simulationOptions = {
+  simulate: { type: "boolean", describe: "cut the stock in a simulation, and look what each motion meets" },
+  resolution: {
+    type: "string",
+    requiresArg: true,
+    describe: "width of its cells in the job's units; else by stock and tools",
+  },
+} as const satisfies Record<string, Options>;
+
 /** How a job's file is read; `tapewright job --help` lists the keys of --cl. */
 export const readingOptions = {
   cl: {
@@ -196,6 +222,7 @@ export const optionNames: readonly string[] = [
   againstOption,
   questionOptions,
   programOptions,
+  simulationOptions,
   readingOptions,
   { help: {}, version: {} },
 ].flatMap(Object.keys);
@@ -209,7 +236,16 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "compare", "why", "sheet", "job", "dialect"];
+export const commands: readonly string[] = [
+  "post",
+  "prove",
+  "compare",
+  "why",
+  "sheet",
+  "plot",
+  "job",
+  "dialect",
+];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */

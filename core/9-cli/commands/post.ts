@@ -8,6 +8,7 @@ import {
   programOptions,
   readingOptions,
   reportOptions,
+  simulationOptions,
   watchOption,
 } from "./options.ts";
 
@@ -27,6 +28,7 @@ ${examples(
   ["post plate.json -d router.dialect.yaml --from op40", "the rest of it, from op40 on"],
   ["post *.json -d router.dialect.yaml -d rs274ngc", "each job for each dialect, in one report"],
   ["post old.ngc --read-as rs274ngc -d router.dialect.yaml", "a program made for another controller"],
+  ["post plate.json -d router.dialect.yaml --simulate", "and what each motion meets in the stock"],
 )}`;
 
 /** The same as the command line has them: all dialects in one list, further jobs only where there are some. */
@@ -47,6 +49,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(outputOption)
         .options(watchOption)
         .options(programOptions)
+        .options(simulationOptions)
         .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),

@@ -8,14 +8,20 @@ import {
   programOptions,
   readingOptions,
   reportOptions,
+  simulationOptions,
 } from "./options.ts";
 
 const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as
-for post.
+for post. --simulate takes tools and stock from that job, and cuts it as the
+program says.
 
 ${examples(
   ["prove plate.tap -d router.dialect.yaml", "what is wrong with it, block by block"],
   ["prove plate.tap -d router.dialect.yaml --against plate.json", "whether it means this job"],
+  [
+    "prove plate.tap -d router.dialect.yaml --against plate.json --simulate",
+    "and what its motions meet in the stock",
+  ],
 )}`;
 
 /** `tapewright prove`: its arguments and help; the work itself is loaded when it is asked for. */
@@ -28,6 +34,7 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
         .options(dialectOptions)
         .options(againstOption)
         .options(programOptions)
+        .options(simulationOptions)
         .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),

@@ -83,7 +83,7 @@ export function changedFinding(role: FileRole, file: string): Finding {
 }
 
 /** What a command makes. */
-export type Product = "program" | "module" | "dialect file" | "page" | "job";
+export type Product = "program" | "module" | "dialect file" | "page" | "picture" | "job";
 
 /** What is said when a product cannot be written: no room, no right, no folder. */
 export function outputFinding(file: string, error: SystemError, product: Product): Finding {

@@ -45,7 +45,8 @@ export async function compute(plan: Plan, progress: Progress): Promise<Computed>
 
 function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
   const { dialect } = plan.dialect;
-  const common = { dialect, emitter, createDigest, progress };
+  const simulate = plan.simulate === undefined ? {} : { simulate: plan.simulate };
+  const common = { dialect, emitter, createDigest, progress, ...simulate };
   if (plan.kind === "post") return post({ ...common, ...jobInput(plan.job), sink: sinkOf(plan.staged) });
   const program = byteSource(plan.program);
   if (plan.against === undefined) return prove({ ...common, program });

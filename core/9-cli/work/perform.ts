@@ -4,7 +4,7 @@ import type { Plan, Progress } from "./plan.ts";
 import { startThread } from "./thread.ts";
 
 /**
- * Inputs of more bytes are worked on by a thread of their own. Less is done within a fraction of a second, in which a
+ * Inputs of more bytes, and simulations, are worked on by a thread of their own. Less is done within a fraction of a second, in which a
  * signal can wait, and a thread would take longer to start.
  */
 const shortWork = 1 << 20;
@@ -19,7 +19,7 @@ export interface Work {
 /** Starts the work of a plan, on this thread or on another one. */
 export function perform(plan: Plan, progress: Progress): Work {
   const { built } = packagePlace();
-  if (!built || sizeOf(plan) <= shortWork)
+  if (!built || (sizeOf(plan) <= shortWork && plan.simulate === undefined))
     return { computed: performHere(plan), stop: () => Promise.resolve() };
   return performAside(plan, progress);
 }

@@ -1,3 +1,4 @@
+import type { SimulationChoice } from "#compile";
 import type { Setup } from "#dialect";
 import type { ClOptions } from "#job";
 import type { LoadedDialect } from "../dialects/loaded.ts";
@@ -35,6 +36,7 @@ export interface PostPlan {
   readonly kind: "post";
   readonly dialect: LoadedDialect;
   readonly job: PlannedJob;
+  readonly simulate: SimulationChoice | undefined;
   readonly staged: Staged;
 }
 
@@ -43,6 +45,7 @@ export interface ProvePlan {
   readonly dialect: LoadedDialect;
   readonly program: Input;
   readonly against: PlannedJob | undefined;
+  readonly simulate: SimulationChoice | undefined;
 }
 
 /** Called as the work goes on: how much of the input is done, of how much. */

@@ -1,0 +1,80 @@
+import { rowKind } from "#base";
+
+/** An arc in its plane: places along the plane's first and second axis, mm. */
+export interface Arc {
+  readonly centre1: number;
+  readonly centre2: number;
+  /** Angle of the start seen from the centre, and angle swept, + counter-clockwise; radians. */
+  readonly start: number;
+  readonly sweep: number;
+  /** Radius at the start; that at the end may differ by the tolerance of the controller. */
+  readonly radius: number;
+  readonly endRadius: number;
+}
+
+/** Index of the first, second and normal axis of the planes XY, ZX and YZ, in the order of the row kinds. */
+export const planes = [
+  [0, 1, 2],
+  [2, 0, 1],
+  [1, 2, 0],
+] as const;
+
+const fullTurn = 2 * Math.PI;
+
+/**
+ * The arc of a row (NISTIR 6556 3.5.3).
+ *
+ * @param from start on the plane's first and second axis, mm
+ * @param to the same of its end
+ * @param given centre, or signed radius and 0, as the row has it; mm
+ * @param turns turns started, + counter-clockwise
+ */
+export function arcOf(
+  kind: number,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  given: readonly [number, number],
+  turns: number,
+): Arc {
+  const sense = turns < 0 ? -1 : 1;
+  const [centre1, centre2] = kind >= rowKind.radiusXy ? centreOf(from, to, given[0], sense) : given;
+  const start = Math.atan2(from[1] - centre2, from[0] - centre1);
+  const end = Math.atan2(to[1] - centre2, to[0] - centre1);
+  const closed = from[0] === to[0] && from[1] === to[1];
+  let along = closed ? 0 : (sense * (end - start)) % fullTurn;
+  if (along <= 0) along += fullTurn;
+  return {
+    centre1,
+    centre2,
+    start,
+    sweep: sense * (along + fullTurn * Math.max(Math.abs(turns) - 1, 0)),
+    radius: Math.hypot(from[0] - centre1, from[1] - centre2),
+    endRadius: Math.hypot(to[0] - centre1, to[1] - centre2),
+  };
+}
+
+/** Centre of an arc by signed radius: above 0 it sweeps up to half a turn (NISTIR 6556 3.5.3.1). */
+function centreOf(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  radius: number,
+  sense: number,
+): [number, number] {
+  const [d1, d2] = [to[0] - from[0], to[1] - from[1]];
+  const chord = Math.hypot(d1, d2);
+  const height = Math.sqrt(Math.max(radius * radius - (chord * chord) / 4, 0));
+  const side = chord === 0 ? 0 : (sense * Math.sign(radius) * height) / chord;
+  return [(from[0] + to[0]) / 2 - side * d2, (from[1] + to[1]) / 2 + side * d1];
+}
+
+/** How many chords an arc needs so that none is farther from it than `error`, mm: e = r (1 - cos(angle / 2)). */
+export function chordsOf({ radius, endRadius, sweep }: Arc, error: number): number {
+  const widest = Math.max(radius, endRadius);
+  const angle = widest <= error ? Math.PI / 2 : 2 * Math.acos(1 - error / widest);
+  return Math.max(1, Math.ceil(Math.abs(sweep) / Math.min(angle, Math.PI / 2)));
+}
+
+/** Length of an arc in its plane, mm. */
+export function lengthOf({ radius, sweep }: Arc): number {
+  return radius * Math.abs(sweep);
+}
