@@ -1,7 +1,8 @@
 import { basename } from "node:path";
 import type { Emitter } from "#emit";
-import type { HashedFile, Reportable, SetupSheet } from "#report";
+import type { HashedFile, Plot, Reportable, SetupSheet } from "#report";
 import { locate, sheetPage, sheetText } from "#report";
+import { plotUnder } from "../plot/index.ts";
 import type { NamedInputs, SheetOutcome } from "../sheet/index.ts";
 import { sheet } from "../sheet/index.ts";
 import type { SheetArguments } from "./commands/arguments.ts";
@@ -15,6 +16,7 @@ import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts"
 import type { Target } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
+import { packing } from "./packing.ts";
 import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
@@ -35,9 +37,11 @@ export async function runSheet(args: SheetArguments): Promise<number> {
     if ("verdict" in job) return show(job, reporting);
     const target = targetOf(args, job, loaded);
     const emitter = (await import(loaded.emitter)) as Emitter;
-    const named = namedInputs(args, job, loaded);
-    const made = sheet({ dialect: loaded.dialect, emitter, createDigest, named, ...jobInput(job) });
-    const result = await writeSheet(made, target, job, loaded);
+    const means = { dialect: loaded.dialect, emitter, createDigest };
+    const made = sheet({ ...means, named: namedInputs(args, job, loaded), ...jobInput(job) });
+    const drawn =
+      made.sheet.verdict === "proved" ? plotUnder({ ...means, ...jobInput(job) }, packing).plot : undefined;
+    const result = await writeSheet(made, drawn, target, job, loaded);
     const isProved = made.sheet.verdict === "proved";
     return show(result, reporting, {
       programOnOutput: target.shown === "standard output",
@@ -61,6 +65,7 @@ function targetOf({ input, output }: SheetArguments, job: PlannedJob, { paths }:
 
 async function writeSheet(
   { outcome, sheet: facts }: SheetOutcome,
+  plot: Plot | undefined,
   target: Target,
   job: PlannedJob,
   { dialect, findings, paths }: LoadedDialect,
@@ -68,7 +73,11 @@ async function writeSheet(
   const inputs = { job: job.input, head: headOf(job.reading), setup: job.setup?.input };
   const sources = inputSources(inputs, createDialectSources({ ...readingPaths(job.reading), ...paths }));
   const located = locate([...findings, ...outcome.findings], sources, dialect);
-  const page = await sheetPage({ sheet: facts, findings: located });
+  const page = await sheetPage({
+    sheet: facts,
+    findings: located,
+    ...(plot === undefined ? {} : { backplot: { plot, packing } }),
+  });
   await putText(target, page, () => jobFiles(job).forEach(refuseChanged));
   const { proof, verdict } = outcome;
   return {

@@ -27,7 +27,7 @@ export function setupDrawing({ stock, fixtures, clearance }: SheetPlan, unit: st
     fromFront(view, stock, fixtures, clearance.most, unit),
   ].join("");
   const said = `Stock ${stock.size.map(numberText).join(" by ")} ${unit} from above and from the front, with work zero${fixtures.length > 0 ? " and clamps" : ""}`;
-  return `<svg viewBox="0 0 ${width} ${Math.ceil(view.height)}" role="img" aria-label="${said}">
+  return `<svg class="drawing" viewBox="0 0 ${width} ${Math.ceil(view.height)}" role="img" aria-label="${said}">
 <defs><pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line class="hatch" x1="0" y1="0" x2="0" y2="7"/></pattern></defs>
 ${body}</svg>`;
 }

@@ -6,6 +6,7 @@ import { findingView } from "../finding-view.ts";
 import { groupedDigits } from "../compare-places.ts";
 import type { Located } from "../locate.ts";
 import type { CheckStep, HashedFile, SetupSheet, SheetPlan, SheetProgram } from "../sheet/sheet.ts";
+import { backplotView } from "./backplot-view.ts";
 import { setUpView } from "./set-up-view.ts";
 import type { SheetPageInput } from "./sheet-page-input.ts";
 import { sheetStyle } from "./style.ts";
@@ -19,7 +20,7 @@ handlebars.registerPartial("step", stepTemplate);
 const template = handlebars.compile(sheetTemplate, { strict: true, preventIndent: true });
 
 /** Renders the page; every text of a job or dialect is escaped by the template. The same sheet gives the same bytes. */
-export function renderSheet({ sheet, findings }: SheetPageInput): string {
+export function renderSheet({ sheet, findings, backplot }: SheetPageInput): string {
   const { plan, program, dialect, options } = sheet;
   const title = clean(plan?.name || sheet.job.file);
   const refused = sheet.verdict === "refused";
@@ -36,6 +37,7 @@ export function renderSheet({ sheet, findings }: SheetPageInput): string {
     hasFindings: findings.length > 0,
     hasPlan: plan !== undefined,
     ...(plan === undefined ? {} : planView(plan)),
+    ...backplotView(backplot),
     hasChecks: plan !== undefined && !refused,
     before: (plan?.before ?? []).map(stepView),
     proveOut: (plan?.proveOut ?? []).map(stepView),

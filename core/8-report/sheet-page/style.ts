@@ -38,21 +38,24 @@ code { font-family: ui-monospace, monospace; font-size: 0.95rem; overflow-wrap: 
 .program .hash { display: inline-block; max-width: 37ch; font-weight: 700; }
 .wide { overflow-x: auto; }
 .picture svg { display: block; width: 100%; min-width: 32rem; max-width: 44rem; height: auto; }
-svg text { fill: var(--ink); font: 16px system-ui, sans-serif; paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
-svg .stock { fill: var(--tint); stroke: var(--ink); stroke-width: 2.5; }
-svg .fixture { fill: url(#hatch); stroke: var(--ink); stroke-width: 1.5; }
-svg .outline { fill: none; stroke: var(--ink); stroke-width: 1.5; stroke-dasharray: 6 3; }
-svg .plate, svg .zero { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
-svg .hatch { stroke: var(--line); stroke-width: 2; }
-svg .thin { stroke: var(--ink); stroke-width: 1; fill: none; }
-svg .dashed { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 10 5; }
-svg .solid { fill: var(--ink); stroke: none; }
+.drawing text { fill: var(--ink); font: 16px system-ui, sans-serif; paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
+.drawing .stock { fill: var(--tint); stroke: var(--ink); stroke-width: 2.5; }
+.drawing .fixture { fill: url(#hatch); stroke: var(--ink); stroke-width: 1.5; }
+.drawing .outline { fill: none; stroke: var(--ink); stroke-width: 1.5; stroke-dasharray: 6 3; }
+.drawing .plate, .drawing .zero { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
+.drawing .hatch { stroke: var(--line); stroke-width: 2; }
+.drawing .thin { stroke: var(--ink); stroke-width: 1; fill: none; }
+.drawing .dashed { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 10 5; }
+.drawing .solid { fill: var(--ink); stroke: none; }
 dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0.4rem 1rem; margin: 0.5rem 0; }
 dt { font-size: 0.9rem; color: var(--soft); }
 dd { margin: 0; font-variant-numeric: tabular-nums; }
 .rack { display: flex; flex-wrap: wrap; gap: 0.5rem; list-style: none; margin: 0.5rem 0; padding: 0; }
 .rack li { border: 2px solid var(--ink); padding: 0.2rem 0.6rem; text-align: center; font-size: 0.9rem; }
 .rack strong { display: block; font-size: 1.25rem; }
+.backplot { margin: 0.75rem 0; padding: 0.75rem; background: #fff; color: #111; border: 1px solid var(--line); }
+.backplot > svg { display: block; width: 100%; height: auto; }
+.backplot ul { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.25rem 1.5rem; }
 .found { padding-left: 1.2rem; }
 .found li { margin-bottom: 0.75rem; }
 .severity { text-transform: uppercase; }
@@ -101,9 +104,11 @@ const paper = `
   .files tr:not(.program) .hash { font-size: 8pt; white-space: nowrap; }
   .files tr:not(.program) .hash span { margin-right: 1mm; }
   thead { display: table-header-group; }
-  tr, .ticks > li, .found li, dl div, .rack li, .picture, .signed { break-inside: avoid; }
+  tr, .ticks > li, .found li, dl div, .rack li, .picture, .backplot, .signed { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   .wide { overflow: visible; }
+  .backplot { border: 0; padding: 0; }
+  .backplot > svg { max-height: 200mm; }
   .picture svg { min-width: 0; max-width: 172mm; max-height: 126mm; margin: 0 auto; }
   input[type="checkbox"] { width: 5.5mm; height: 5.5mm; border-width: 1.2pt; }
 }

@@ -98,6 +98,18 @@ ${findingsPart}
 </ol>
 </section>
 {{/if}}
+{{#if backplot}}
+<section id="picture" aria-labelledby="picture-title">
+<h2 id="picture-title">What the tools do</h2>
+<figure class="backplot">{{backplot}}
+<figcaption><ul>
+{{#each drawnTools}}
+<li><svg viewBox="0 0 200 30" width="50" height="8" aria-hidden="true"><line x1="0" y1="15" x2="200" y2="15" stroke="{{ink}}" stroke-width="14" stroke-dasharray="{{dashes}}"/></svg> tool {{number}} {{description}}</li>
+{{/each}}
+</ul>
+<p>Thin dashes are rapids. The picture shows where the tool's tip is told to go, and proves nothing.</p></figcaption></figure>
+</section>
+{{/if}}
 ${cautionsPart}
 {{#if hasChecks}}
 <section class="signed" aria-label="Signed">
