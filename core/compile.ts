@@ -114,7 +114,13 @@ export function prove(input: ProveInput): Outcome {
   const guard = createGuard(machine, facts, findings.reportOf("guard-again"), "program");
   const readReport = findings.reportOf("read");
   const simulation = simulating(work, input.simulate, "program");
-  const steps = read(text, format, machine, { units }, work ? unclearIsError(readReport) : readReport);
+  const steps = read(
+    text,
+    format,
+    machine,
+    { units, source: program },
+    work ? unclearIsError(readReport) : readReport,
+  );
   const readBack = watched(simulation.passing(steps), guard);
 
   const proof = work
@@ -133,6 +139,7 @@ export function prove(input: ProveInput): Outcome {
   const figures = simulation.figures(findings);
   const shown = withCorrectedBlocks(findings.all(), {
     chunks: chunksOf(program),
+    source: program,
     format,
     machine,
     emitter,

@@ -21,6 +21,8 @@ export interface ProgramOptions {
   readonly from?: string;
   /** Tool in the spindle at the start; unknown where it is absent. */
   readonly spindleHolds?: number | "none";
+  /** Tool in each pocket now, index 0 is pocket 1, 0 means empty: the rack is loaded with the least change. */
+  readonly rackNow?: readonly number[];
 }
 
 /** A job and what belongs to it. */

@@ -4,7 +4,7 @@ import type { Job, Operation } from "#job";
 import { checkTrade, chooseOperations } from "#job";
 import { lower, onProgramGrid, programUnits } from "#lower";
 import type { Gathering, Summary } from "#report";
-import { assumptions, toolsUsed } from "#report";
+import { assumptions, rackReport, reloadSentence, toolsUsed } from "#report";
 import type { Guard, Queue } from "#prove";
 import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
@@ -40,7 +40,10 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const machine = onProgramGrid(declared, capabilities, units);
   const indexes = operations.map((operation) => job.operations.indexOf(operation));
   const common = { job, operations: indexes, capabilities, machine, units };
-  const facts = planJobFacts({ ...common, setup: setupOf(input), workZero }, findings.reportOf("sequence"));
+  const facts = planJobFacts(
+    { ...common, ...rackNowOf(input), setup: setupOf(input), workZero },
+    findings.reportOf("sequence"),
+  );
   const counts = { moves: 0, dropped: 0 };
   const checked = checkTrade(opened, operations, jobReport);
   const batches = (): Iterable<Batch> => {
@@ -65,7 +68,12 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     moves: counts.moves,
     tools: toolsUsed(operations),
     units,
-    assumptions: [...assumptions({ job, operations, machine, facts }), ...stopSentence(means.dialect.format)],
+    assumptions: [
+      ...assumptions({ job, operations, machine, facts }),
+      ...reloadSentence(job.operations, facts),
+      ...stopSentence(means.dialect.format),
+    ],
+    ...rackReport(job, facts),
   });
   return { job, operations, units, machine, facts, batches, summary };
 }
@@ -104,6 +112,11 @@ export const noJobFacts: JobFacts = {
 function setupOf({ setup = emptySetup, options }: JobInput): Setup {
   if (options.spindleHolds === undefined) return setup;
   return { ...setup, spindleHolds: options.spindleHolds === "none" ? 0 : options.spindleHolds };
+}
+
+/** What is in the rack now, where the command line says so. */
+function rackNowOf({ options: { rackNow } }: JobInput): { readonly rackNow?: readonly number[] } {
+  return rackNow === undefined ? {} : { rackNow };
 }
 
 /** Says with each batch how far the job is read. */

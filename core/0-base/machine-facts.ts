@@ -266,4 +266,6 @@ export interface JobFacts {
   readonly spindleHolds: number | undefined;
   /** Tool in each pocket at the start; index 0 is pocket 1, 0 means empty. */
   readonly rack: readonly number[];
+  /** The same behind each stop at which the operator loads the rack anew, in their order; absent where there is none. */
+  readonly reloads?: readonly (readonly number[])[];
 }

@@ -363,6 +363,26 @@ export type WhenStopsAct = "before-motion" | "after-motion";
  */
 export type OrderOfExecution = "by-kind" | "left-to-right";
 /**
+ * none: a word has a number and nothing else; numbered: parameters such as #1, and arithmetic in brackets in the place of a number (NISTIR 6556 3.3.2); named: parameters with names such as #<depth>, too.
+ *
+ * If wrong: `#1` is read as a value that the controller does not have, or a program that it runs is refused.
+ */
+export type ParametersAndArithmetic = "none" | "numbered" | "named";
+/**
+ * none: blocks run once, from the first to the last; calls: M98 P calls the subprogram that O and its number begin and M99 ends; o-words: calls, and O words that call, branch and repeat (sub, call, if, while, do, repeat).
+ *
+ * If wrong: blocks are run that the controller skips, or not as often as it runs them.
+ */
+export type SubprogramsAndBranches = "none" | "calls" | "o-words";
+/**
+ * Most subprograms that are under way at once: one that the program calls counts one, one that it calls counts two.
+ *
+ * Unit: calls.
+ *
+ * If wrong: the controller alarms in the middle of the program.
+ */
+export type DepthOfCalls = number;
+/**
  * always: every number with decimals has a point; when-needed: whole numbers have none; never: the point is implied, and the number counts least increments.
  *
  * If wrong: a control that counts least increments reads X50 as 0.050 mm; the opposite mistake moves a thousand times too far.
@@ -2874,6 +2894,7 @@ export interface DialectSchema {
   file?: File;
   comments?: Comments;
   blocks?: Blocks;
+  variables?: VariablesAndSubprograms;
   numbers?: Numbers;
   modal?: ModalWords;
   axes?: LettersOfTheAxes;
@@ -2966,6 +2987,14 @@ export interface Sections {
 export interface BlockDelete {
   mark?: BlockDeleteMark;
   place?: PlaceOfTheBlockDeleteMark;
+}
+/**
+ * What the controller works out while it reads a program. Programs that are posted never have any of it; a program from elsewhere is read with the values and in the order of blocks that follow from it.
+ */
+export interface VariablesAndSubprograms {
+  parameters?: ParametersAndArithmetic;
+  control?: SubprogramsAndBranches;
+  nesting?: DepthOfCalls;
 }
 /**
  * How numbers are written. `point`, `trailing-zeros`, `leading-zero`, `plus`, `suppressed-zeros`, `digits` and `whole-digits` hold for all; a single address may state its own.

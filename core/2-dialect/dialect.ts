@@ -63,6 +63,14 @@ export interface NumberFormat {
 /** A number format that differs by the program's units. */
 export type UnitFormats = Readonly<Record<UnitSystem, NumberFormat>>;
 
+/** What a controller works out while it reads a program. */
+export interface VariableFormat {
+  readonly parameters: "none" | "numbered" | "named";
+  readonly control: "none" | "calls" | "o-words";
+  /** Most calls under way at once. */
+  readonly nesting: number;
+}
+
 /** Everything that shapes text. Values left undefined are undeclared; null means that there is no such thing. */
 export interface Format {
   readonly extension: string;
@@ -135,6 +143,8 @@ export interface Format {
   readonly stopsAct: "before-motion" | "after-motion";
   /** Whether words act in the order of their kinds, or each where it stands. */
   readonly executes: "by-kind" | "left-to-right";
+  /** What the controller works out while it reads; undefined where not all of it is declared. The emitter writes none of it. */
+  readonly variables?: VariableFormat | undefined;
   readonly numbers: {
     readonly length: UnitFormats;
     readonly arcCentre: UnitFormats;

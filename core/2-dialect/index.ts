@@ -142,6 +142,12 @@ export async function readSetup(file: DialectFile, report: Report): Promise<Setu
   return readSetupFile(file, report);
 }
 
+/** Reads what is in a rack now (YAML or JSON), tool by pocket; undefined after a finding. */
+export async function readRack(file: DialectFile, report: Report): Promise<number[] | undefined> {
+  const { readRackFile } = await import("./read-rack.ts");
+  return readRackFile(file, report);
+}
+
 /**
  * Reads a YAML file that belongs to a dialect (answers of an interview, cases) as a tree with places; undefined after a
  * finding, rule dialect/...

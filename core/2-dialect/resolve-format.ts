@@ -1,7 +1,7 @@
 import { axes, microDegreesPerTurn, milliPerRpm } from "#base";
 import type { Plane } from "#base";
 import { codeAt, gearNumbers, readCodes } from "./code-keys.ts";
-import type { Format } from "./dialect.ts";
+import type { Format, VariableFormat } from "./dialect.ts";
 import { resolvePage } from "./page-template.ts";
 import { rapidFeed } from "./rapid-feed.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
@@ -124,6 +124,7 @@ type BlockParts = Pick<
   | "optionalStopMark"
   | "stopsAct"
   | "executes"
+  | "variables"
 >;
 
 function resolveBlocks(resolving: Resolving): BlockParts {
@@ -151,7 +152,17 @@ function resolveBlocks(resolving: Resolving): BlockParts {
     optionalStopMark: blockDeleteMark(resolving.tree, "stops.optional"),
     stopsAct: choice(resolving, "blocks.stops-act"),
     executes: choice(resolving, "blocks.executes"),
+    variables: resolveVariables(resolving),
   };
+}
+
+/** Only programs from elsewhere have any of it, so that a dialect need not state it to be posted with. */
+function resolveVariables({ tree }: Resolving): Format["variables"] {
+  const parameters = wordOrNone<VariableFormat["parameters"]>(tree, "variables.parameters");
+  const control = wordOrNone<VariableFormat["control"]>(tree, "variables.control");
+  const nesting = number(tree, "variables.nesting");
+  if (parameters === undefined || control === undefined || nesting === undefined) return undefined;
+  return { parameters, control, nesting };
 }
 
 /** A number, or `none` for no limit, which is 0. */

@@ -48,12 +48,15 @@ export interface GridArc {
 export function quadrantsOf(arc: GridArc): Quadrants | undefined {
   const { centre, direction, radius } = arc;
   const from = quartersOf(arc.start, centre) * direction;
-  const written = (((quartersOf(arc.end, centre) * direction - from) % 4) + 4) % 4;
+  const to = quartersOf(arc.end, centre) * direction;
+  const written = (((to - from) % 4) + 4) % 4;
   const meant = arc.sweep / (Math.PI / 2);
   const quarters = written + 4 * Math.round((meant - written) / 4);
   if (radius === 0 || quarters <= 0) return undefined;
+  // An end on a line is met there and not split off: the sum may lie a last digit beyond it.
+  const until = Number.isInteger(to) ? Math.round(from + quarters) : from + quarters;
   const crossings: Crossing[] = [];
-  for (let line = Math.floor(from) + 1; line < from + quarters; line++) {
+  for (let line = Math.floor(from) + 1; line < until; line++) {
     const [first, second] = lines[(((line * direction) % 4) + 4) % 4];
     const place: Point = [centre[0] + radius * first, centre[1] + radius * second];
     crossings.push({ place, share: (line - from) / quarters });

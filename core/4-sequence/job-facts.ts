@@ -14,7 +14,7 @@ import type { PlannedFacts, PlanRequest } from "./request.ts";
 export function planJobFacts(request: PlanRequest, report: Report): PlannedFacts {
   const { job, operations, setup, machine } = request;
   const heights = operations.map((index) => onLengthGrid(request, job.operations[index].clearance));
-  const { rack, heldPocket } = planRack(request, report);
+  const { rack, heldPocket, reloads, reloadsBefore } = planRack(request, report);
   return {
     known: true,
     tools: job.tools.map((tool) => toolFacts(tool, setup)),
@@ -25,6 +25,8 @@ export function planJobFacts(request: PlanRequest, report: Report): PlannedFacts
     spindleHolds: setup.spindleHolds ?? onlyTool(request),
     rack: machine.swap === "rack" ? rack : [],
     heldPocket,
+    ...(reloads.length === 0 ? {} : { reloads, reloadsBefore }),
+    ...(request.rackNow === undefined ? {} : { rackNow: request.rackNow }),
   };
 }
 

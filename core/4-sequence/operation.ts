@@ -6,6 +6,7 @@ import { onLengthGrid } from "./grid.ts";
 import { raiseHood, setHood } from "./hood.ts";
 import { stateOperationModes } from "./modes.ts";
 import { cancelLengthOffset } from "./offsets.ts";
+import { reloadRack } from "./reload.ts";
 import { retract } from "./retract.ts";
 import type { Run } from "./run.ts";
 import { operationInHand, toolOf } from "./run.ts";
@@ -48,6 +49,8 @@ function enterToolSection(run: Run, operation: Operation): void {
   makeSafe(run);
   // On the way from the old work to the new one, the higher of both clearances counts.
   state.clearance = Math.max(state.clearance, onLengthGrid(run.request, operation.clearance));
+  // At a stop the operator may have turned the spindle, or opened a valve.
+  if (reloadRack(run, state.operation)) makeSafe(run);
   const tool = toolOf(run, operation.tool);
   if (state.held === operation.tool) keepTool(run, tool);
   else swapTool(run, tool);

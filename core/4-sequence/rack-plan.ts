@@ -1,41 +1,89 @@
 import type { Finding, RackFacts, Report } from "#base";
-import { atomsPerMillimetre } from "#base";
+import { atomsPerMillimetre, isDiameterKnown } from "#base";
 import type { Tool } from "#job";
 import { refusal } from "./findings.ts";
+import type { RackNeeds, ReloadPlan } from "./reload-plan.ts";
+import { planReloads } from "./reload-plan.ts";
 import type { PlanRequest } from "./request.ts";
 
-/** Which tool waits where at the start. */
+/** Which tool waits where, at the start and behind each reload stop. */
 export interface RackPlan {
   /** Tool in each pocket, 0 for none; index 0 is pocket 1. */
   readonly rack: readonly number[];
   /** Pocket of the tool in the spindle, counted from 0. */
   readonly heldPocket: number | undefined;
+  /** As `JobFacts.reloads` and `PlannedFacts.reloadsBefore`. */
+  readonly reloads: readonly (readonly number[])[];
+  readonly reloadsBefore: readonly number[];
 }
 
-const noRack: RackPlan = { rack: [], heldPocket: undefined };
+const noRack: RackPlan = { rack: [], heldPocket: undefined, reloads: [], reloadsBefore: [] };
 
 /**
- * Gives each tool a pocket: as the set-up says, otherwise pocket i to the i-th tool in order of first use. The tool that
- * the spindle holds leaves its own pocket free; one that the job does not use gets a pocket behind the others.
+ * Gives each tool a pocket: as the set-up says, otherwise pocket i to the i-th tool in order of first use, and where it is known what
+ * the rack holds now, so that the least has to be changed. The tool that the spindle holds leaves its own pocket free; one that
+ * the job does not use gets a pocket behind the others. Where the tools are more than the pockets, reload stops are planned.
  */
 export function planRack(request: PlanRequest, report: Report): RackPlan {
-  const { machine, setup, job } = request;
+  const { machine, setup, job, rackNow } = request;
   const { rack } = machine;
   if (machine.swap !== "rack" || !rack) return noRack;
   const used = [...new Set(request.operations.map((index) => job.operations[index].tool))];
   const held = setup.spindleHolds ?? 0;
   const wanted = held !== 0 && !used.includes(held) ? [...used, held] : used;
-  if (held !== 0 && !used.includes(held) && !setup.rack) report(homeless(request, held));
-  const pockets = setup.rack
-    ? fromSetup(request, rack, setup.rack, wanted, report)
-    : inOrder(request, rack, wanted, report);
+  if (wanted.length > used.length && !setup.rack && !rackNow) report(homeless(request, held));
+  const listed = setup.rack && fromSetup(request, rack, setup.rack, wanted, report);
+  if (rackNow !== undefined) checkNow(request, rack, rackNow, report);
   for (const tool of job.tools)
     if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
-  const found = held === 0 ? -1 : pockets.indexOf(held);
+  const clash = clashOf(request, rack);
+  const plan = planReloads({
+    uses: request.operations.map((index) => job.operations[index].tool),
+    held,
+    pockets: rack.pockets.length,
+    now: listed ?? rackNow ?? [],
+    startsAsIs: listed !== undefined,
+    clash,
+  });
+  checkPlan(request, plan, report);
+  const found = held === 0 ? -1 : plan.start.indexOf(held);
   return {
-    rack: pockets.map((tool) => (tool === held ? 0 : tool)),
+    rack: plan.start.map((tool) => (tool === held ? 0 : tool)),
     heldPocket: found < 0 ? undefined : found,
+    reloads: plan.reloads.map((reload) => reload.rack),
+    reloadsBefore: plan.reloads.map(({ before }) => request.operations[before]),
   };
+}
+
+/**
+ * Whether two tools touch in their pockets: half of both diameters is as much as the pockets are apart, or more. A tool whose
+ * diameter nobody knows may be as wide as the rack takes.
+ */
+function clashOf({ job }: PlanRequest, { pockets, widest }: RackFacts): RackNeeds["clash"] {
+  const unknown = widest === Infinity ? 0 : widest;
+  const widths = new Map(
+    job.tools.map(({ number, diameter }) => [number, isDiameterKnown(diameter) ? diameter : unknown]),
+  );
+  const width = (tool: number): number => widths.get(tool) ?? unknown;
+  return (pocket, tool, otherPocket, otherTool) => {
+    const [one, other] = [pockets[pocket], pockets[otherPocket]];
+    return (width(tool) + width(otherTool)) / 2 >= Math.hypot(one.x - other.x, one.y - other.y);
+  };
+}
+
+/** A tool for which there is no pocket, whatever else is taken out; a tool of the set-up that another one touches. */
+function checkPlan(request: PlanRequest, { stuck }: ReloadPlan, report: Report): void {
+  if (stuck === undefined) return;
+  const { job, operations } = request;
+  const operation = job.operations[operations[stuck]];
+  report({
+    ...pocketsRefused(
+      request,
+      `tool ${String(operation.tool)} of operation ${operation.id} finds no pocket in the rack`,
+      "swap it by the operator, or use a smaller one",
+    ),
+    place: { source: "job", offset: operation.source },
+  });
 }
 
 /** A tool that the job does not use has to go somewhere, and only the set-up can say where. */
@@ -47,19 +95,16 @@ function homeless(request: PlanRequest, held: number): Finding {
   );
 }
 
-function inOrder(request: PlanRequest, rack: RackFacts, wanted: readonly number[], report: Report): number[] {
-  const count = rack.pockets.length;
-  if (wanted.length > count) {
-    const message = `the job takes ${String(wanted.length)} tools and the rack has ${String(count)} pockets`;
-    report(
-      pocketsRefused(
-        request,
-        message,
-        "post the operations in parts with `--only`, each with as many tools as there are pockets",
-      ),
-    );
+/** What is said of the rack as it is may name no pocket that it does not have, nor the tool in the spindle. */
+function checkNow(request: PlanRequest, rack: RackFacts, now: readonly number[], report: Report): void {
+  if (now.length > rack.pockets.length) {
+    const message = `${String(now.length)} pockets are listed and the rack has ${String(rack.pockets.length)}`;
+    report(pocketsRefused(request, message, "list the pockets that the rack has"));
   }
-  return Array.from({ length: count }, (_, pocket) => wanted[pocket] ?? 0);
+  const held = request.setup.spindleHolds ?? 0;
+  if (held === 0 || !now.includes(held)) return;
+  const message = `tool ${String(held)} is in the spindle and in pocket ${String(now.indexOf(held) + 1)}`;
+  report(pocketsRefused(request, message, "say of each tool where it is"));
 }
 
 /** The rack as the set-up lists it; the tool in the spindle needs a pocket of its own there, too. */
@@ -81,7 +126,8 @@ function fromSetup(
     const free = pockets.indexOf(0);
     if (free >= 0) pockets[free] = held;
   }
-  for (const tool of wanted) {
+  // More tools than pockets are loaded at stops.
+  for (const tool of wanted.length > count ? [] : wanted) {
     if (pockets.includes(tool)) continue;
     const message = `tool ${String(tool)} stands in no pocket of the set-up`;
     report(pocketsRefused(request, message, "put it into a pocket and list it under `rack`"));

@@ -6,6 +6,10 @@ import type { Job } from "#job";
 export interface PlannedFacts extends JobFacts {
   /** Pocket of the tool that the spindle holds at the start, counted from 0; undefined where none is planned. */
   readonly heldPocket: number | undefined;
+  /** The operation before which each of `reloads` stands, as an index into the job's. */
+  readonly reloadsBefore?: readonly number[];
+  /** Tool in each pocket before the rack is loaded for this program; absent where nobody says. */
+  readonly rackNow?: readonly number[];
 }
 
 /** What the facts of a job are planned from. */
@@ -18,6 +22,8 @@ export interface PlanRequest {
   /** Unit system of the program. */
   readonly units: UnitSystem;
   readonly setup: Setup;
+  /** Tool in each pocket now, before the rack is loaded for the program; absent where nobody says. */
+  readonly rackNow?: readonly number[];
   /** Origins of work offsets that the leaf states (`machine.work-zero`), as in `Setup`. */
   readonly workZero: readonly (readonly [number, number, number] | undefined)[];
 }

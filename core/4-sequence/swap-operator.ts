@@ -45,7 +45,7 @@ function warnOfSilence(run: Run, tool: Tool): void {
 }
 
 /** Kind and diameter, which a description need not say: drill 5 mm. */
-function plainWords({ kind, diameter }: Tool): string {
+export function plainWords({ kind, diameter }: Tool): string {
   if (!isDiameterKnown(diameter)) return kind;
   return `${kind} ${String(Number((diameter / atomsPerMillimetre).toFixed(3)))} mm`;
 }

@@ -18,6 +18,10 @@ export interface Block {
   mask: number;
   /** Letters whose number cannot be known: a variable, or no number at all. */
   unknown: number;
+  /** Letters whose number was worked out: it is the mantissa, not on any grid. Holds only where `careful` is set. */
+  computed: number;
+  /** Place behind the word, bytes from `start`; kept where its number was worked out. */
+  readonly ends: Int32Array;
   /** Letters that some action has used. */
   used: number;
   /** Letters that belong to a dwell or an extra code of the block, and so to nothing else. */
@@ -44,7 +48,7 @@ export interface Block {
   /** Whether the careful scanner has read it: only then the fields below hold. */
   careful: boolean;
   /** What the line is. */
-  line: "words" | "nothing" | "blank" | "delimiter";
+  line: "words" | "nothing" | "blank" | "delimiter" | "flow";
   /** The mark by which the operator's switch skips it, "/" or "/2", and where it stands; empty for none. */
   deleted: string;
   deletedAt: number;
@@ -79,6 +83,8 @@ export function createBlock(): Block {
     start: 0,
     mask: 0,
     unknown: 0,
+    computed: 0,
+    ends: new Int32Array(26),
     used: 0,
     reserved: 0,
     unclear: false,
@@ -115,7 +121,7 @@ export function createBlock(): Block {
 
 /** Empties the block for the careful scanner; `start` stays. */
 export function clearBlock(block: Block): void {
-  block.mask = block.unknown = block.used = block.reserved = block.tails = 0;
+  block.mask = block.unknown = block.computed = block.used = block.reserved = block.tails = 0;
   block.gCount = block.mCount = block.wordCount = 0;
   block.careful = true;
   block.unclear = false;
@@ -137,4 +143,9 @@ export function placeOf(block: Block, letter: number): number {
 /** Letters of the block that no action has taken and none has set aside. */
 export function freeLetters(block: Block): number {
   return block.mask & ~block.reserved & ~block.used;
+}
+
+/** Whether the number of a word was worked out. */
+export function wasComputed({ careful, computed }: Block, letter: number): boolean {
+  return careful && ((computed >> letter) & 1) !== 0;
 }

@@ -13,6 +13,8 @@ export function checkWidths(reader: Reader): void {
     if (width === 0) continue;
     const at = block.wordsAt[index];
     const word = textAt(reader, at);
+    // A number that was worked out has no digits of its own.
+    if (word.length === 1) continue;
     const [whole = ""] = /\d+/.exec(word) ?? [];
     const isOdd = whole.length < width || (whole.length > width && whole.startsWith("0"));
     const key = letterName(letter) === "N" ? "blocks.number" : `numbers.code-width.${letterName(letter)}`;

@@ -89,7 +89,7 @@ function isComplete(lines: Lines, chunk: Uint8Array, taken: number): boolean {
 }
 
 /** Index behind the last line end at or after `from` that is surely whole. */
-function lastLineEnd(chunk: Uint8Array, from: number): number {
+export function lastLineEnd(chunk: Uint8Array, from: number): number {
   let index = chunk.length;
   if (index > from && chunk[index - 1] === carriageReturn) index--;
   while (index > from && !isLineEnd(chunk[index - 1])) index--;

@@ -1,3 +1,4 @@
+import { centreOnGrid, exactArc, isNearlyClosed } from "./arc-computed.ts";
 import { freeLetters, placeOf } from "./block.ts";
 import { checkQuadrant, checkSweep } from "./arc-sweep.ts";
 import * as formFindings from "./findings-form.ts";
@@ -8,6 +9,7 @@ import { bitOfAxis, moveAxes } from "./read-axes.ts";
 import { feedOfRow } from "./read-feed.ts";
 import { readNumber, readWhole } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
+import { hasResidues } from "./residue.ts";
 import { pushRow } from "./rows.ts";
 import { losePlace, modeBit } from "./state.ts";
 
@@ -102,18 +104,30 @@ function readByCentre(reader: Reader, named: number, turns: number): void {
   checkWords(reader, named);
   const first = state.work[plane.first];
   const second = state.work[plane.second];
-  const c1 = centreOf(reader, plane.firstCentre, first);
-  const c2 = centreOf(reader, plane.secondCentre, second);
+  let c1 = centreOf(reader, plane.firstCentre, first);
+  let c2 = centreOf(reader, plane.secondCentre, second);
+  const exact = hasResidues(reader) ? exactArc(reader) : undefined;
   const normal = state.work[plane.normal];
   moveAxes(reader, 0, named);
   const end1 = state.work[plane.first];
   const end2 = state.work[plane.second];
+  if (exact) {
+    if (isNearlyClosed(reader, exact, [first, second], [end1, end2])) reportNearlyClosed(reader);
+    [c1, c2] = centreOnGrid(reader, exact, [first, second], [end1, end2]);
+  }
   if (end1 === first && end2 === second && format.arc.fullCircle === false)
     reportDialect(reader, "no full circle in one block", "arc.full-circle");
   checkHelix(reader, named, normal);
   checkSweep(reader, first - c1, second - c2, end1 - c1, end2 - c2, turns);
   checkQuadrant(reader, first - c1, second - c2, end1 - c1, end2 - c2, turns);
   pushRow(reader, plane.byCentre, 0, named, feedOfRow(reader), c1, c2, turns);
+}
+
+/** Ends that are worked out and lie nearer than a step of the grid. */
+function reportNearlyClosed({ report, block }: Reader): void {
+  const message =
+    "The ends of the arc are worked out, and lie nearer than the least increment: it may be run as a full circle, or hardly at all.";
+  report(findings.badArc(block.start, message, "Round the ends, or split the circle."));
 }
 
 /** Absolute place of the centre on one axis; a word that is left out stands for the start itself. */

@@ -5,6 +5,7 @@ import { placeOf } from "./block.ts";
 import { needModes } from "./need-mode.ts";
 import { readNumber, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
+import { distanceOnGrid, hasResidues, keepResidues } from "./residue.ts";
 import { useRotary } from "./rows.ts";
 import { loseMachine, loseWork, modeBit } from "./state.ts";
 
@@ -49,6 +50,7 @@ export function moveAxes(reader: Reader, inFrame: number, named: number): number
   }
   if (named > 7) moved |= moveRotary(reader, place, named);
   know(reader, work, named);
+  if (hasResidues(reader)) keepResidues(reader, place, named);
   return moved;
 }
 
@@ -85,7 +87,7 @@ function moveBy(reader: Reader, place: Float64Array, before: number, named: numb
     const bit = 1 << axis;
     if ((named & bit) === 0) continue;
     const letter = letterOfAxis[axis];
-    const distance = readNumber(reader, letter, axis < 3 ? state.length : reader.quantities.angle);
+    const said = readNumber(reader, letter, axis < 3 ? state.length : reader.quantities.angle);
     if ((before & bit) === 0) {
       reader.report(
         findings.unknownPlace(placeOf(block, letter), wordText(reader, letter), `the place of ${axes[axis]}`),
@@ -94,6 +96,7 @@ function moveBy(reader: Reader, place: Float64Array, before: number, named: numb
       loseWork(state, bit);
       continue;
     }
+    const distance = hasResidues(reader) ? distanceOnGrid(reader, place, axis, said) : said;
     if (distance !== 0) moved |= bit;
     place[axis] += distance;
     if (Math.abs(place[axis]) > largestLength)

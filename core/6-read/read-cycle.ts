@@ -12,6 +12,7 @@ import { moveAxes } from "./read-axes.ts";
 import { feedOfRow } from "./read-feed.ts";
 import { readWhole } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
+import { advance, setResidue } from "./residue.ts";
 import { pushRow, pushStep } from "./rows.ts";
 import { loseMachine, losePlace, modeBit } from "./state.ts";
 
@@ -172,10 +173,11 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   checkPositions(reader, named & 3);
   const count = readRepeats(reader);
   block.used |= lettersOfAxes(named & 3);
-  const x = state.work[0];
-  const y = state.work[1];
+  const x = state.work[0] + state.residue[0];
+  const y = state.work[1] + state.residue[1];
   if ((named & 3) !== 0) moveAxes(reader, 0, named & 3);
   state.work[2] = level;
+  setResidue(state, 2, 0);
   state.workKnown |= axisBit.z;
   loseMachine(state, 7);
   // Later holes take the feed of the first, but where every block that cuts states its own.
@@ -184,8 +186,8 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
   const steps = state.incremental && count > 1;
   Object.assign(state.repeat, {
     count: count - 1,
-    dx: steps ? state.work[0] - x : 0,
-    dy: steps ? state.work[1] - y : 0,
+    dx: steps ? state.work[0] + state.residue[0] - x : 0,
+    dy: steps ? state.work[1] + state.residue[1] - y : 0,
     source: block.start,
   });
 }
@@ -194,6 +196,7 @@ function drill(reader: Reader, numbers: CycleNumbers, named: number): void {
 function rise(reader: Reader, retract: number): void {
   const { state } = reader;
   state.work[2] = retract;
+  setResidue(state, 2, 0);
   loseMachine(state, axisBit.z);
   pushRow(reader, rowKind.rapid, 0, axisBit.z, 0, 0, 0, 0);
 }
@@ -274,8 +277,8 @@ export function pushRepeat(reader: Reader): void {
   const { state } = reader;
   const { repeat } = state;
   repeat.count--;
-  state.work[0] += repeat.dx;
-  state.work[1] += repeat.dy;
+  state.work[0] += advance(reader, state.work, 0, repeat.dx);
+  state.work[1] += advance(reader, state.work, 1, repeat.dy);
   const stated = (repeat.dx === 0 ? 0 : 1) | (repeat.dy === 0 ? 0 : 2);
   reader.block.start = repeat.source;
   pushRow(reader, rowKind.hole, 0, stated === 0 ? 1 : stated, state.feed, 0, 0, 0);

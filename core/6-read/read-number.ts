@@ -1,11 +1,13 @@
 import { largestLength } from "#base";
-import { placeOf } from "./block.ts";
+import { placeOf, wasComputed } from "./block.ts";
 import * as findings from "./findings-meaning.ts";
 import { checkNumberForm } from "./number-form.ts";
 import type { Quantity } from "./quantities.ts";
 import type { Reader } from "./reader.ts";
-import { isBlank } from "./scan-bytes.ts";
+import { readComputed } from "./read-computed.ts";
+import { isBlank, textBetween } from "./scan-bytes.ts";
 import { isNumberByte } from "./scan-number.ts";
+import { wholeWithin } from "./variables/parameter-name.ts";
 
 /**
  * The number of a word in whole base units: its digits times a factor, so nothing is rounded. X12.5 in mm -> 125,000,000
@@ -23,6 +25,7 @@ export function readNumber(reader: Reader, letter: number, quantity: Quantity): 
 
 /** A number that does not simply multiply: says what is wrong with it, and goes on with what it most likely means. */
 function readClosely(reader: Reader, letter: number, quantity: Quantity): number {
+  if (wasComputed(reader.block, letter)) return readComputed(reader, letter, quantity, wordText);
   const { block } = reader;
   const { format, unit, grid, key } = quantity;
   const mantissa = block.mantissa[letter];
@@ -77,7 +80,10 @@ function inRange(reader: Reader, letter: number, value: number, { most, format, 
 export function readWhole(reader: Reader, letter: number, least = 0): number | undefined {
   const { block } = reader;
   const scale = 10 ** Math.max(0, block.point[letter] - 1);
-  const value = block.mantissa[letter] / scale;
+  const written = block.mantissa[letter] / scale;
+  const whole = Math.round(written);
+  const value =
+    wasComputed(reader.block, letter) && Math.abs(whole - written) <= wholeWithin ? whole : written;
   if (Number.isInteger(value) && value >= least) return value;
   const reason = Number.isInteger(value) ? `is below ${least}` : "is no whole number";
   reader.report(findings.badNumber(placeOf(block, letter), wordText(reader, letter), reason));
@@ -92,7 +98,11 @@ export function plainValue(reader: Reader, letter: number): number {
 
 /** A word as the program has it, for messages: X12.500 */
 export function wordText(reader: Reader, letter: number): string {
-  return textAt(reader, reader.block.at[letter]);
+  const { block, bytes, from } = reader;
+  const at = block.at[letter];
+  if (!wasComputed(reader.block, letter)) return textAt(reader, at);
+  const text = textBetween(bytes, from + at, from + block.ends[letter]).trim();
+  return `${text} (${String(block.mantissa[letter])})`;
 }
 
 /** The word that stands at `at`, bytes from the start of the line, without its blanks. */

@@ -26,6 +26,7 @@ function isRunning({ state, batch, runs, format }: Reader): boolean {
     !section.opens &&
     !section.due &&
     state.standingFrame === 0 &&
+    state.residues === 0 &&
     cycle.kind === undefined &&
     (state.modes & modes) === modes &&
     state.feedMode === "per-minute" &&

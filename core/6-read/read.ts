@@ -2,6 +2,8 @@ import type { Batch, MachineFacts, Report } from "#base";
 import { batchRows, clearBatch } from "#base";
 import type { Format } from "#dialect";
 import * as formFindings from "./findings-form.ts";
+import { readFlow } from "./flow/read-flow.ts";
+import { callsByCode, stopAtEnd, stopHere } from "./flow/stop.ts";
 import * as findings from "./findings-meaning.ts";
 import type { Region } from "./lines.ts";
 import { createLines, cutChunk, endsOpen, lastLine } from "./lines.ts";
@@ -46,6 +48,7 @@ export function* read(
   // The line feed behind an open last line is our own: nothing is to be said of it.
   if (open) reader.told.add("\n");
   if (rest) yield* readRegion(reader, rest);
+  if (reader.flow?.stopped === true && !reader.refused) yield* readFlow(reader, reader.flow, readRegion);
   if (open && format.lastLineEnd && !reader.fragment && !reader.refused)
     reader.report(formFindings.lineEnds(lines.next, "The last line has no line end.", "file.last-line-end"));
   if (!open && lines.next > 0 && !format.lastLineEnd && !reader.fragment && !reader.refused)
@@ -59,7 +62,7 @@ export function* read(
 function* readRegion(reader: Reader, region: Region): Generator<Batch> {
   reader.bytes = region.bytes;
   let at = region.from;
-  while (at < region.to && !reader.refused) {
+  while (at < region.to && !reader.refused && reader.flow?.stopped !== true) {
     at = readLines(reader, at, region.to, region.base);
     while (reader.state.repeat.count > 0 || isFull(reader)) {
       if (isFull(reader)) {
@@ -89,6 +92,7 @@ function readLines(reader: Reader, from: number, to: number, base: number): numb
     if (end < 0) end = scanCareful(reader, at, to);
     if (end < 0) return to;
     readLine(reader);
+    if (reader.flow?.stopped === true) return at;
     if (lineEnd === "\n" && bytes[end] === lineFeed) at = end + 1;
     else at = passLineEnd(reader, end, to, base);
     if (state.repeat.count > 0) return at;
@@ -97,6 +101,10 @@ function readLines(reader: Reader, from: number, to: number, base: number): numb
 
 function readLine(reader: Reader): void {
   const { block, state } = reader;
+  if (block.careful ? block.line === "flow" : callsByCode(reader)) {
+    stopHere(reader);
+    return;
+  }
   if (state.leader !== undefined) readLeader(reader);
   if (block.careful && block.line !== "words") {
     if (block.line === "delimiter") readDelimiter(reader);
@@ -104,6 +112,7 @@ function readLine(reader: Reader): void {
     else if (block.commentAt >= 0) state.section.commented = true;
   } else if (state.phase === "ended") readAfterEnd(reader);
   else readBlock(reader);
+  if (state.phase === "ended") stopAtEnd(reader);
 }
 
 /** Line ends of another kind are told once; a carriage return alone may not end a block at all. */

@@ -1,8 +1,10 @@
-import type { Batch, FeedMode, MachineFacts, Report, UnitSystem } from "#base";
+import type { Batch, ByteSource, FeedMode, MachineFacts, Report, UnitSystem } from "#base";
 import { createBatch } from "#base";
 import type { ExtraCode, Format } from "#dialect";
 import type { Block } from "./block.ts";
 import { createBlock } from "./block.ts";
+import type { Flow } from "./flow/flow.ts";
+import { createFlow } from "./flow/flow.ts";
 import { limitReport } from "./limit-report.ts";
 import type { Group, Slot, Slots } from "./modal-groups.ts";
 import { createSlots } from "./modal-groups.ts";
@@ -12,6 +14,8 @@ import type { State } from "./state.ts";
 import { createState, modeBit } from "./state.ts";
 import type { Runs } from "./scan-run.ts";
 import { createRuns } from "./scan-run.ts";
+import type { Parameters } from "./variables/parameters.ts";
+import { createParameters } from "./variables/parameters.ts";
 import type { Tables } from "./tables.ts";
 import { createTables } from "./tables.ts";
 
@@ -23,6 +27,8 @@ export interface ReadOptions {
   readonly fragment?: boolean;
   /** Where a fragment starts: its modes are known then, with the plane XY; a program starts nowhere. */
   readonly start?: ReadStart;
+  /** The text once more, to go back and forth in: a program with loops or subprograms is refused without it. */
+  readonly source?: ByteSource;
   /** Whether no line takes the short way of a run: the same is read, and slower. Tests compare both. */
   readonly blockByBlock?: boolean;
 }
@@ -73,6 +79,12 @@ export interface Reader {
   from: number;
   /** Set when a line was too long to be read: the reader gives up. */
   refused: boolean;
+  /** Parameters that the program has set; unused under a dialect without. */
+  readonly parameters: Parameters;
+  /** Whether words may have parameters and arithmetic in the place of numbers. */
+  readonly computes: boolean;
+  /** How blocks follow one another, where not all do in their order; undefined under a dialect without. */
+  readonly flow: Flow | undefined;
   /** Once-only findings that were given. */
   readonly told: Set<string>;
 }
@@ -86,7 +98,9 @@ export function createReader(
 ): Reader {
   const fragment = options.fragment ?? false;
   const units = format.unitsIn === "job" ? options.units : format.unitsIn;
-  const limited = limitReport(report);
+  const { variables } = format;
+  const flow = createFlow(variables, options.source);
+  const limited = limitReport(report, flow !== undefined);
   const quantities = createQuantities(format);
   const tables = createTables(format, fragment);
   return {
@@ -110,6 +124,9 @@ export function createReader(
     bytes: new Uint8Array(0),
     from: 0,
     refused: false,
+    parameters: createParameters(),
+    computes: variables !== undefined && variables.parameters !== "none",
+    flow,
     told: new Set(),
   };
 }

@@ -10,6 +10,9 @@ import { marksSection, scanAlignment } from "./scan-alignment.ts";
 import { isNumberByte, scanNumber, skipValue } from "./scan-number.ts";
 import { noteBlank, scanWord, skipLooseNumber } from "./scan-word.ts";
 import { longestLine } from "./tables.ts";
+import { settle } from "./variables/parameters.ts";
+import { scanAssignment } from "./variables/scan-computed.ts";
+import { decidesNext } from "./flow/stop.ts";
 
 const percent = 37;
 const open = 40;
@@ -39,7 +42,9 @@ export function scanCareful(reader: Reader, start: number, to: number): number {
   if (index === end) return end;
   if (bytes[index] === percent) return scanDelimiter(reader, index, end);
   if (bytes[index] === slash) index = scanDelete(reader, index, end);
-  scanWords(reader, index, end);
+  if (reader.flow !== undefined && decidesNext(reader, start, end)) block.line = "flow";
+  else scanWords(reader, index, end);
+  if (reader.computes) settle(reader.parameters);
   if (block.deleted !== "") checkDelete(reader);
   if (
     block.line === "nothing" &&
@@ -147,6 +152,7 @@ function scanOther(reader: Reader, index: number, end: number): number {
   if (byte === colon && format.programNumber?.letter === ":") return scanColon(reader, index, end);
   if (byte === colon && marksSection(reader)) return scanAlignment(reader, index, end);
   if (isNumberByte(byte)) return scanLoose(reader, index, end);
+  if (byte === hash && reader.computes) return scanAssignment(reader, index, end);
   if (byte === hash || byte === 91 || byte === 60 || byte === 61) {
     reader.report(findings.variable(at, textBetween(bytes, index, end).trim()));
     return byte === hash ? skipAssignment(bytes, index, end) : skipValue(bytes, index, end);

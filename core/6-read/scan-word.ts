@@ -4,6 +4,7 @@ import { keywordKind } from "./keywords.ts";
 import { letterG, letterM, letterName, letterO } from "./letters.ts";
 import type { Reader } from "./reader.ts";
 import { isDigit, isLetter, letterOf, skipBlanks, textBetween } from "./scan-bytes.ts";
+import { isComputed, scanComputed } from "./variables/scan-computed.ts";
 import type { ScannedNumber } from "./scan-number.ts";
 import { scanNumber, skipValue } from "./scan-number.ts";
 
@@ -13,11 +14,18 @@ export function scanWord(reader: Reader, index: number, end: number): number {
   if (bytes[index] >= 97 && block.lowerAt < 0) block.lowerAt = index - from;
   let next = index + 1;
   while (next < end && isLetter(bytes[next])) next++;
+  if (
+    next > index + 1 &&
+    isComputed(reader, index + 1, end) &&
+    keywordKind(textBetween(bytes, index, next)) === undefined
+  )
+    next = index + 1;
   if (next > index + 1) return scanRun(reader, index, next, end);
   const letter = reader.tables.letters[letterOf(bytes[index])];
   noteWord(reader, letter, index - from);
   const value = skipBlanks(bytes, next, end);
   if (value > next && value < end) noteBlank(reader, next);
+  if (isComputed(reader, value, end)) return scanComputed(reader, letter, index, value, end);
   if (value < end && isVariable(bytes[value])) return scanVariable(reader, letter, index, value, end);
   return takeNumber(reader, letter, index, scanNumber(bytes, value, end));
 }

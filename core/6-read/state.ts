@@ -93,6 +93,9 @@ export interface State {
   machineKnown: number;
   /** Places by axis, atoms and micro-degrees; 0 while unknown. */
   readonly work: Float64Array;
+  /** What the controller's place exceeds the place on the grid by, where it was worked out; mask of the axes with any. */
+  readonly residue: Float64Array;
+  residues: number;
   readonly machine: Float64Array;
   /** Number of the length offset in force, 0 for none; undefined while unknown. */
   lengthOffset: number | undefined;
@@ -166,6 +169,8 @@ export function createState(format: Format, quantities: Quantities, units: UnitS
     workKnown: 0,
     machineKnown: 0,
     work: new Float64Array(6),
+    residue: new Float64Array(6),
+    residues: 0,
     machine: new Float64Array(6),
     lengthOffset: undefined,
     workOffset: undefined,

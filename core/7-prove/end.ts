@@ -4,6 +4,7 @@ import { compensationOff } from "./compensation.ts";
 import { findings } from "./findings.ts";
 import type { EndFault } from "./findings-limits.ts";
 import { xyAxes } from "./position.ts";
+import { checkReloads } from "./reload.ts";
 import { unknownTool } from "./state.ts";
 import { isPlace, tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
@@ -14,6 +15,7 @@ export function endProgram(watch: Watch): void {
   checkEndsStopped(watch);
   compensationOff(watch, "the program end");
   if (state.drawbar.open) tell(watch, findings["swap/drawbar"]({ fault: "end", how: "" }));
+  checkReloads(watch);
   const faults = endFaults(watch);
   if (faults.length > 0) tell(watch, findings["program/end"]({ faults }));
   state.program.ended = true;

@@ -11,12 +11,14 @@ const pocketLimits = {
   missing: "stands in a pocket that the rack does not have",
   wide: "is wider than the rack takes",
   long: "is longer than the rack takes",
+  crowded: "touches its neighbour in the rack",
 } as const;
 
 const pocketKeys = {
   missing: "machine.rack.pockets",
   wide: "machine.rack.widest",
   long: "machine.rack.longest",
+  crowded: "machine.rack.pockets",
 } as const satisfies Record<keyof typeof pocketLimits, string>;
 
 const endFaults = {

@@ -194,6 +194,13 @@ export const swapFindings = {
         : "State which pocket holds which tool, or pick from another pocket.",
       "machine.rack.pockets",
     ),
+  "swap/reloads": (detail: { planned: number; made: number }) =>
+    error(
+      "swap/pocket",
+      `${detail.planned} stops are planned to reload the rack, and ${detail.made} are made with an empty spindle that stands.`,
+      "Return the tool, make sure that the spindle stands, and stop the program for each of them.",
+      "machine.rack.pockets",
+    ),
   "swap/seat": (detail: { fault: keyof typeof seatFaults }) =>
     error(
       "swap/pocket",

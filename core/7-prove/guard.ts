@@ -4,7 +4,7 @@ import { forgetAir } from "./confirm.ts";
 import { endInput } from "./end.ts";
 import { findings } from "./findings.ts";
 import { machineRow } from "./machine-row.ts";
-import { checkRackList } from "./rack.ts";
+import { checkRackList } from "./reload.ts";
 import { checkDueSpeed, checkRestarted } from "./spindle.ts";
 import { checkResumed } from "./start.ts";
 import { acceptStep } from "./steps.ts";
@@ -37,7 +37,7 @@ export function createGuard(
   source: "job" | "program",
 ): Guard {
   const watch = createWatch(facts, job, report, source);
-  checkRackList(watch);
+  checkRackList(watch, job.rack);
   return {
     accept: (batch) => acceptBatch(watch, batch),
     end: () => {

@@ -189,7 +189,10 @@ export function release(watch: Watch): void {
   if (rack && isTool(swap.held)) putBack(watch, rack);
   swap.puts = -1;
   watch.state.once.told.delete("sideways");
-  if (swap.held !== 0) holdTool(watch, 0);
+  if (swap.held !== 0) {
+    holdTool(watch, 0);
+    swap.reload.open = true;
+  }
   commandDrawbar(watch, true, true);
 }
 
@@ -262,21 +265,4 @@ function checkFits(watch: Watch, rack: RackFacts, pocket: number): void {
     );
   if (tool.diameter > rack.widest) say("wide", rack.widest);
   if (tool.length !== undefined && tool.length > rack.longest) say("long", rack.longest);
-}
-
-/** limit/pockets, for a set-up that lists more pockets than there are. */
-export function checkRackList(watch: Watch): void {
-  const { rack } = watch.traits;
-  if (!rack) return;
-  watch.job.rack.forEach((tool, index) => {
-    if (tool === 0 || index < rack.pockets.length) return;
-    tell(
-      watch,
-      findings["limit/pockets"]({
-        tool,
-        fault: "missing",
-        limit: `pocket ${index + 1} of ${rack.pockets.length}`,
-      }),
-    );
-  });
 }

@@ -68,7 +68,7 @@ export const guardRules = {
   },
   "swap/pocket": {
     holds:
-      "A tool returns to its own free pocket before the next is picked, and none is picked with a full spindle; no spindle goes below the seat of a holder, or at rapid to it.",
+      "A tool returns to its own free pocket before the next is picked, and none is picked with a full spindle; no spindle goes below the seat of a holder, or at rapid to it; every planned reload stop is made with an empty spindle.",
     source: practice,
   },
   "swap/drawbar": {
@@ -125,7 +125,10 @@ export const guardRules = {
     source:
       "NISTIR 6556 3.5.16.4: speed and feed of a tap are matched; the share: common practice, no source",
   },
-  "limit/pockets": { holds: "A tool fits the rack, and stands in a pocket that exists.", source: practice },
+  "limit/pockets": {
+    holds: "A tool fits the rack, stands in a pocket that exists, and touches no other tool there.",
+    source: practice,
+  },
   "limit/keep-out": {
     holds:
       "Work motion stays out of the rack zone, the keep-out boxes and the fixtures, with the radius of the tool where it is known.",

@@ -100,6 +100,8 @@ export interface SwapState {
   selectedOffset: number | undefined;
   /** Tool in each pocket now. */
   readonly pockets: number[];
+  /** Planned reload stops that were made, and whether a tool has gone back since the last, or none was swapped yet. */
+  readonly reload: { made: number; open: boolean };
   /** Pocket that each tool was taken from, by its number; one without a number is the one in the spindle. */
   readonly homes: Map<number, number>;
   /** Pocket in which the tool on its way back counts as put; -1 where none is. */
@@ -264,6 +266,7 @@ function createSwap(facts: MachineFacts, job: JobFacts): SwapState {
     awaitsChange: false,
     selectedOffset: undefined,
     pockets: pockets ?? [],
+    reload: { made: 0, open: true },
     homes: new Map(),
     puts: -1,
     retracted: false,

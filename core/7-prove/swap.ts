@@ -6,6 +6,7 @@ import { findings } from "./findings.ts";
 import type { SwapEvent } from "./findings-spindle.ts";
 import { lengthCancelled } from "./offsets.ts";
 import { beginApproach, forgetPosition, heightText, standUp } from "./position.ts";
+import { reloadRack } from "./reload.ts";
 import { checkOriented, checkStopped, restartSpindle } from "./spindle.ts";
 import { beginMotion, loseModes } from "./start.ts";
 import { nowhere, unknownTool } from "./state.ts";
@@ -137,6 +138,8 @@ function isOperatorSwap(watch: Watch, optional: boolean): boolean {
 export function pauseProgram(watch: Watch, optional: boolean): void {
   const { drawbar, swap, approach } = watch.state;
   const swaps = isOperatorSwap(watch, optional);
+  // A stop that only asks whether the spindle stands is none at which anybody goes to the rack.
+  const stands = watch.state.spindle.turning === "stopped" && watch.state.spindle.confirmed;
   // The switch may be off, so that nobody is asked.
   if (!optional) hearOperator(watch);
   if (drawbar.open) {
@@ -151,7 +154,9 @@ export function pauseProgram(watch: Watch, optional: boolean): void {
   } else {
     checkPause(watch);
     // A rack program that does not know what the spindle holds asks for an empty one; words may be missing elsewhere.
-    if (swap.held === unknownTool && watch.traits.rack && watch.job.known && !optional) holdTool(watch, 0);
+    const isRack = watch.traits.rack !== undefined && watch.job.known && !optional;
+    if (isRack && stands && swap.held === 0) reloadRack(watch);
+    if (isRack && swap.held === unknownTool) holdTool(watch, 0);
   }
   forgetPosition(watch, linearAxes);
   beginApproach(watch, swaps ? "the swap" : "the stop", true);

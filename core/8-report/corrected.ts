@@ -1,14 +1,16 @@
-import type { Batch, Finding, MachineFacts, Step, UnitSystem } from "#base";
+import type { Batch, ByteSource, Finding, MachineFacts, Step, UnitSystem } from "#base";
 import { batchColumns, createBatch, isArc, pushAside, rowKind } from "#base";
 import type { Format } from "#dialect";
 import type { Emitter, EmitStart } from "#emit";
 import { read } from "#read";
+import { linesOf } from "./wanted-lines.ts";
 import { missingSteps, needsStepsBefore } from "./missing-steps.ts";
 
 /** What is needed to show how a block should read. */
 export interface Correction {
-  /** The program once more. */
+  /** The program once more, and where it can be gone back in. */
   readonly chunks: Iterable<Uint8Array>;
+  readonly source: ByteSource;
   readonly format: Format;
   readonly machine: MachineFacts;
   readonly emitter: Emitter;
@@ -65,46 +67,37 @@ interface BlockRows {
   readonly turns: boolean;
 }
 
-/** Reads the program again and keeps the blocks in which the offsets lie. */
+/** Reads the program again and keeps the blocks in which the offsets lie: each as it is run for the first time. */
 function blocksAt(offsets: readonly number[], correction: Correction): Map<number, BlockRows> {
-  const found = new Map<number, BlockRows>();
-  const waiting = [...new Set(offsets)].sort((a, b) => a - b);
+  const { chunks, source, format, machine, units } = correction;
+  const lines = linesOf(source, offsets);
+  const waiting = new Set(lines.values());
+  const blocks = new Map<number, BlockRows>();
   const now = startState();
-  let open: { source: number; block: BlockRows } | undefined;
-  const close = (next: number): void => {
-    while (open && waiting.length > 0 && (waiting[0] ?? 0) < next) {
-      const offset = waiting.shift() ?? 0;
-      if (offset >= open.source) found.set(offset, open.block);
-    }
-    open = undefined;
-  };
-  for (const batch of read(
-    correction.chunks,
-    correction.format,
-    correction.machine,
-    { units: correction.units },
-    () => undefined,
-  )) {
-    for (let row = 0; row < batch.count && waiting.length > 0; row++) {
-      const source = batch.source[row];
-      if (open?.source !== source) {
-        close(source);
-        open = {
-          source,
-          block: {
-            rows: createBatch(64, batch.abc !== undefined),
-            start: { ...now.start },
-            cycle: now.cycle,
-            turns: now.turns,
-          },
-        };
+  let line = -1;
+  let open: BlockRows | undefined;
+  for (const batch of read(chunks, format, machine, { units, source }, () => undefined)) {
+    if (waiting.size === 0 && open === undefined) break;
+    for (let row = 0; row < batch.count; row++) {
+      if (batch.source[row] !== line) {
+        line = batch.source[row];
+        open = waiting.delete(line) ? startBlock(now, batch.abc !== undefined) : undefined;
+        if (open) blocks.set(line, open);
       }
-      if (open.block.rows.count < 63) copyRow(open.block.rows, batch, row);
+      if (open && open.rows.count < 63) copyRow(open.rows, batch, row);
       follow(now, batch, row);
     }
   }
-  close(Infinity);
-  return found;
+  return new Map(
+    [...lines].flatMap(([offset, begin]) => {
+      const block = blocks.get(begin);
+      return block ? [[offset, block] as const] : [];
+    }),
+  );
+}
+
+function startBlock({ start, cycle, turns }: Following, rotary: boolean): BlockRows {
+  return { rows: createBatch(64, rotary), start: { ...start }, cycle, turns };
 }
 
 interface Following {

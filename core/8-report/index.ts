@@ -48,6 +48,8 @@ export { moduleText } from "./text-module.ts";
 export { defaultWidth, hang, wrap } from "./wrap.ts";
 export { assumptions, toolsUsed } from "./assumptions.ts";
 export type { Undertaking } from "./assumptions.ts";
+export { rackReport, rackText, reloadSentence } from "./rack-plan.ts";
+export type { PocketChange, RackReport, ReloadStop } from "./rack-plan.ts";
 export { gather } from "./gather.ts";
 export type { Gathering, ReportingStage } from "./gather.ts";
 export { withCorrectedBlocks } from "./corrected.ts";

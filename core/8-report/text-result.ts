@@ -2,6 +2,7 @@ import { cautions } from "./cautions.ts";
 import { clean } from "./clean.ts";
 import type { Reportable, Summary } from "./outcome.ts";
 import { count } from "./outcome.ts";
+import { rackText } from "./rack-plan.ts";
 import type { Layout } from "./text-findings.ts";
 import { column, row } from "./row.ts";
 import { simulationText } from "./text-simulation.ts";
@@ -18,6 +19,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
     ...row("holds", contents(result.summary), layout),
     ...proofText(result, layout),
     ...simulationText(result.summary.simulation, layout),
+    ...rackText(result.summary, layout),
     ...assumptionsText(result.summary, layout),
     "",
     layout.paint("warning", "Before it runs"),

@@ -1,11 +1,12 @@
 import type { Finding } from "#base";
+import { memorySource } from "#base";
 import type { Reportable, Sources } from "#report";
 import { locate } from "#report";
 import type { SimulationChoice } from "#compile";
 import type { DialectArguments, ProgramArguments, SimulationArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
-import { byteSource, openInput, readWhole } from "./files/input.ts";
+import { byteSource, closeInput, openInput, readWhole } from "./files/input.ts";
 import { prepareReading } from "./reading.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
@@ -40,16 +41,41 @@ export async function prepareJob(
   const reading = await prepareReading(file, args);
   if ("refused" in reading) return refusedDialect(reading);
   const input = await openInput("job", file);
-  const { setup: setupFile } = args;
-  if (setupFile === undefined) return { input, reading, setup: undefined, options };
-  const setup = await openInput("set-up", setupFile);
+  const setup = args.setup === undefined ? undefined : await readSetupOf(args.setup);
+  if (setup !== undefined && "verdict" in setup) return setup;
+  if (args.rack === undefined) return { input, reading, setup, options };
+  if (setup?.content.rack !== undefined)
+    throw usageError(
+      "A set-up with `rack` says how the rack is loaded when the program starts, and --rack what is in it now: state one of them.",
+    );
+  const rackNow = await readRackOf(args.rack);
+  return "verdict" in rackNow ? rackNow : { input, reading, setup, options: { ...options, ...rackNow } };
+}
+
+/** The set-up, or why it cannot be had. */
+async function readSetupOf(file: string): Promise<NonNullable<PlannedJob["setup"]> | Reportable> {
+  const input = await openInput("set-up", file);
   const { readSetup } = await import("#dialect");
   const findings: Finding[] = [];
-  const content = await readSetup({ file: setup.file, bytes: readWhole(setup) }, (finding) =>
-    findings.push(finding),
-  );
-  if (content !== undefined) return { input, reading, setup: { input: setup, content }, options };
-  return refusedResult(findings, () => ({ file: setup.file, bytes: byteSource(setup) }));
+  const bytes = readWhole(input);
+  const content = await readSetup({ file: input.file, bytes }, (finding) => findings.push(finding));
+  if (content !== undefined) return { input, content };
+  return refusedResult(findings, () => ({ file: input.file, bytes: byteSource(input) }));
+}
+
+/** What is in the rack now, or why that cannot be had. */
+async function readRackOf(file: string): Promise<{ readonly rackNow: readonly number[] } | Reportable> {
+  const input = await openInput("set-up", file);
+  try {
+    const { readRack } = await import("#dialect");
+    const findings: Finding[] = [];
+    const bytes = readWhole(input);
+    const rackNow = await readRack({ file: input.file, bytes }, (finding) => findings.push(finding));
+    if (rackNow !== undefined) return { rackNow };
+    return refusedResult(findings, () => ({ file: input.file, bytes: memorySource(bytes) }));
+  } finally {
+    closeInput(input);
+  }
 }
 
 /**

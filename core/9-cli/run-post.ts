@@ -35,8 +35,8 @@ async function postOnce(args: PostArguments): Promise<Posted> {
   const options = programOptionsOf(args);
   const simulate = simulationOf(args);
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
-  const { input, head, setup, readAs } = args;
-  const files = [input, head, setup].filter((file) => file !== undefined);
+  const { input, head, setup, rack, readAs } = args;
+  const files = [input, head, setup, rack].filter((file) => file !== undefined);
   const source = readAs === undefined ? undefined : await loadDialect(readAs, args.noCache !== true);
   const madeFrom = [...new Set([...files, ...Object.values({ ...source?.paths, ...loaded.paths })])];
   const result =

@@ -1,11 +1,12 @@
 /** The picture of a program: the sequence of a job, each motion with the line of the text that says it. */
-import type { Batch, Finding } from "#base";
+import type { Batch, Finding, MachineFacts } from "#base";
 import { frame, rowKind } from "#base";
 import type { Operation } from "#job";
 import type { Packing, Plot, PlotHead } from "#report";
 import type { JobInput, Means } from "../inputs.ts";
 import type { Run } from "../row-pairs.ts";
 import { rowPairs } from "../row-pairs.ts";
+import type { Origins } from "./head.ts";
 import { jobHead, machineBoxes, markOf, offsetRemarks, workZeros } from "./head.ts";
 import { createListing, createPassingText } from "./listing.ts";
 import type { MarkedPlace } from "./marks.ts";
@@ -120,10 +121,23 @@ function headOf(
     remarks: [
       ...offsetRemarks(operations, facts.workOffsets),
       ...(trail.rotary ? ["Rotary axes are not drawn."] : []),
-      ...leftOutRemarks(origin !== undefined, writer.counts.leftOut, [...frames.unknownLengths]),
+      ...boxRemarks(machine, origin),
+      ...leftOutRemarks(
+        origin !== undefined,
+        writer.counts.leftOut,
+        origin === undefined ? [] : [...frames.unknownLengths],
+      ),
     ],
     lines,
   };
+}
+
+/** Boxes of the machine hold the spindle's nose, and what is drawn is the tip. */
+function boxRemarks(machine: MachineFacts, origin: Origins[number]): string[] {
+  if (machineBoxes(machine, origin).length === 0) return [];
+  return [
+    "Travel, rack and keep-out boxes are places of the spindle's nose; the tip that is drawn is lower by the length of the tool.",
+  ];
 }
 
 function leftOutRemarks(isPlaced: boolean, leftOut: number, unknownLengths: readonly number[]): string[] {

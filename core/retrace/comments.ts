@@ -1,4 +1,5 @@
 import type { Format } from "#dialect";
+import { isToolComment } from "./tool-words.ts";
 
 /** A comment on a line of its own. */
 export interface Comment {
@@ -12,6 +13,8 @@ export interface Comments {
   readonly take: (chunk: Uint8Array) => void;
   /** What stands before the first block. */
   readonly head: readonly string[];
+  /** What is said of tools, wherever it stands. */
+  readonly tools: readonly string[];
   /** The last comments that stand between two places, byte offsets; those before the second are forgotten. */
   readonly between: (from: number, to: number) => readonly string[];
 }
@@ -19,6 +22,7 @@ export interface Comments {
 /** Lines at the head, and comments since the last operation, that are kept. */
 const mostHead = 200;
 const mostKept = 200;
+const mostTools = 1000;
 /** Longest line that is looked at, bytes. */
 const longestLine = 512;
 
@@ -30,6 +34,7 @@ export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "
   const end = lineEnd === "\r" ? carriageReturn : lineFeed;
   const decoder = new TextDecoder();
   const head: string[] = [];
+  const tools: string[] = [];
   const state = { offset: 0, inHead: true, rest: new Uint8Array(0) };
   let kept: Comment[] = [];
   const takeLine = (bytes: Uint8Array): void => {
@@ -44,6 +49,7 @@ export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "
     if (comments.style === "none" || bytes.length > longestLine) return;
     const text = textOf(decoder.decode(bytes));
     if (text === "") return;
+    if (isToolComment(text) && tools.length < mostTools) tools.push(text);
     if (state.inHead && head.length < mostHead) head.push(text);
     else if (!state.inHead) {
       if (kept.length >= mostKept) kept.shift();
@@ -52,6 +58,7 @@ export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "
   };
   return {
     head,
+    tools,
     take: (chunk) => {
       let at = 0;
       for (;;) {

@@ -59,13 +59,6 @@ export const unitsTaken = (units: string): Finding =>
     "State them in the program, or as `units` in a head file (`--head FILE`).",
   );
 
-export const unitsOfHead = (own: string, heads: string): Finding =>
-  error("job/program-units")(
-    0,
-    `The program is in ${own}, and the head file in ${heads}.`,
-    "Give the head file in the units of the program.",
-  );
-
 export const noTool = (offset: number): Finding =>
   note("job/program-tool")(
     offset,
@@ -138,6 +131,9 @@ export const feedModes = (offset: number): Finding =>
     "Bring Z up to where the tool travels, and rapid on from there, before it counts otherwise.",
   );
 
+export const noFeed = (offset: number): Finding =>
+  error("job/program-feed")(offset, "The tool cuts here, and no feed has been stated.", "State a feed.");
+
 export const feedConverted = (offset: number): Finding =>
   note("job/program-feed")(
     offset,
@@ -185,13 +181,6 @@ export const topTaken = (offset: number, from: string): Finding =>
     offset,
     `A program does not say where the top of a hole is; it is taken to be ${from}.`,
     "It matters to checks alone: the cut is from the retract level to the depth. State `stock` in a head file if it is elsewhere.",
-  );
-
-export const levelLow = (offset: number): Finding =>
-  error("job/program-hole")(
-    offset,
-    "The depth of the hole is not below its retract level.",
-    "State a depth below the retract level.",
   );
 
 export const tapStands = (offset: number): Finding =>

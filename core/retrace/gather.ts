@@ -1,5 +1,5 @@
 import type { Batch, MachineFacts, Report, Step } from "#base";
-import { axisBit, isArc, largestLength, linearAxes, rotaryAxes, rowKind } from "#base";
+import { axisBit, isArc, linearAxes, rotaryAxes, rowKind } from "#base";
 import type { Job } from "#job";
 import { radiiDiffer } from "#job";
 import { arcEnds, between as distance } from "./arcs.ts";
@@ -279,8 +279,7 @@ function motions(all: Gathering, walk: Walk, batch: Batch, from: number, to: num
         tellOnce(draft.told, "rotary", () => void all.report(findings.rotaryTogether(source[row])));
     } else if (isArc(is)) checkArc(all, walk, batch, row, from);
     else hole(all, walk, batch, row);
-    if (feed[row] > largestLength)
-      tellOnce(draft.told, "feed", () => void all.report(findings.feedModes(source[row])));
+    if (feed[row] === 0) tellOnce(draft.told, "feed", () => void all.report(findings.noFeed(source[row])));
   }
   if (cuts >= 0) cut(all, walk, batch, cuts, to);
   all.lastSource = source[to - 1];
@@ -332,7 +331,6 @@ function hole(all: Gathering, walk: Walk, batch: Batch, row: number): void {
   toolInHand(all).holes.add(kind);
   const source = batch.source[row];
   const { told } = current(all);
-  if (cycle.depth >= cycle.retract) tellOnce(told, "depth", () => void all.report(findings.levelLow(source)));
   if (kind === "tap" && leadOf(cycle, batch.feed[row], walk.state) === 0)
     tellOnce(told, "tap", () => void all.report(findings.tapStands(source)));
   tellOnce(all.told, "top", () => void all.report(findings.topTaken(source, topOf(cycle, all.stock).from)));

@@ -61,7 +61,7 @@ function begin({ source, dialect, units, stretches, stock, workshop }: KnownProg
   const { format, machine } = dialect;
   const writer = createRowWriter(stretches, dialect, stock);
   // What is wrong with the program was said when its operations were gathered.
-  const batches = read(chunks(source), format, machine, { units }, () => undefined);
+  const batches = read(chunks(source), format, machine, { units, source }, () => undefined);
   const walk = createWalk(workshop, format.modal.axes === "all", rowActions(writer));
   return { batches: batches[Symbol.iterator](), walk, writer, operation: -1, ended: false };
 }

@@ -4,6 +4,7 @@ import type { Job, OpenJob } from "#job";
 import { checkOperations, checkTools, readHead } from "#job";
 import { read } from "#read";
 import { chunks, windowBytes } from "./chunks.ts";
+import type { Comments } from "./comments.ts";
 import { gatherComments } from "./comments.ts";
 import * as findings from "./findings.ts";
 import { gatheringActions } from "./gather.ts";
@@ -55,19 +56,17 @@ export function openProgram(
   const walk = createWalk(workshop, format.modal.axes === "all", act);
   const readReport = readingReport(dialect, tell, () => counted.forms++);
   const text = chunks(source, comments.take);
-  for (const batch of read(text, format, machine, { units }, readReport)) walkBatch(walk, batch);
+  for (const batch of read(text, format, machine, { units, source }, readReport)) walkBatch(walk, batch);
   endWalk(walk);
   // A program whose meaning is open may lack what a job needs for the same reason; one of them is enough.
   if (counted.errors > 0) return undefined;
   if (counted.forms > 0) report(findings.formUnasked(counted.forms));
   const own = walk.state.units ?? (format.unitsIn === "job" ? undefined : format.unitsIn);
   if (own === undefined && head === undefined) tell(findings.unitsTaken(units));
-  if (own !== undefined && head !== undefined && own !== head.units)
-    tell(findings.unitsOfHead(own, head.units));
   if (machine.swap === "rack" && rack.pockets?.size === 0)
     report(findings.pocketTaken(gathered.stretches[0]?.source ?? 0));
   nameTool(gathered, heldOfHeader(comments.head), report);
-  const job = toJob(gathered, surroundings(dialect, head, comments.head, own ?? units, walk.state), tell);
+  const job = toJob(gathered, surroundings(dialect, head, comments, own ?? units, walk.state), tell);
   if (job === undefined) return undefined;
   checkTools(job, (index) => job.tools[index].source, tell);
   checkOperations(job, (index) => job.operations[index].source, tell);
@@ -86,14 +85,22 @@ export function openProgram(
 function surroundings(
   dialect: Dialect,
   head: Job | undefined,
-  comments: readonly string[],
+  comments: Comments,
   units: UnitSystem,
   state: ProgramState,
 ): Surroundings {
-  const listed = toolsOfHeader(comments);
-  const described = (tool: number): string | undefined => commentOfTool(comments, tool) ?? listed.get(tool);
+  const listed = toolsOfHeader(comments.head);
+  const described = (tool: number): string | undefined =>
+    commentOfTool(comments.tools, tool) ?? listed.get(tool);
   const offsets = statesLengthOffsets(dialect);
-  return { name: comments.find((text) => !isToolComment(text)) ?? "", units, state, offsets, head, described };
+  return {
+    name: comments.head.find((text) => !isToolComment(text)) ?? "",
+    units,
+    state,
+    offsets,
+    head,
+    described,
+  };
 }
 
 function unitsWithout({ format }: Dialect, head: Job | undefined): UnitSystem {

@@ -124,7 +124,9 @@ function writeStep(
     case "spindle-speed":
     case "spindle-start":
     case "spindle-stop":
-      if (!entering) mode.dwells = confirming(writer, step.kind === "spindle-stop" ? "stopped" : "at-speed");
+      if (entering) break;
+      if (step.kind === "spindle-speed") writeSpeed(writer, state, source);
+      mode.dwells = confirming(writer, step.kind === "spindle-stop" ? "stopped" : "at-speed");
       break;
     case "compensation":
       compensate(writer, step.value, source);
@@ -142,14 +144,17 @@ function compensate(writer: RowWriter, side: "off" | "left" | "right", source: n
 
 /** Writes speed and coolant where they are not those that the job has by now. */
 function writeChanges(writer: RowWriter, state: ProgramState, source: number): void {
-  if (writer.draft?.spindle !== undefined && state.direction !== undefined && state.rpm !== writer.rpm) {
-    writer.rpm = state.rpm;
-    push(writer, { kind: "spindle", rpm: state.rpm }, source);
-  }
+  writeSpeed(writer, state, source);
   if (!sameMedia(state.media, writer.media)) {
     writer.media = state.media;
     push(writer, { kind: "coolant", media: state.media }, source);
   }
+}
+
+function writeSpeed(writer: RowWriter, { rpm, direction }: ProgramState, source: number): void {
+  if (writer.draft?.spindle === undefined || direction === undefined || rpm === writer.rpm) return;
+  writer.rpm = rpm;
+  push(writer, { kind: "spindle", rpm }, source);
 }
 
 function sameMedia(first: readonly string[], second: readonly string[]): boolean {

@@ -139,7 +139,7 @@ function newTool(draft: ToolDraft, { units, described }: Surroundings, report: R
   const diameter = words.diameter ?? unknownDiameter[units];
   const from = words.kind === undefined ? "taken from what it does" : "read from a comment";
   const said = isDiameterKnown(diameter)
-    ? `${kind}, ${lengthText(diameter, units)}; its kind is ${from}, its diameter read from a comment`
+    ? `${kind}, ${lengthText(diameter, units)}${words.kind === undefined ? `; its kind is ${from}, its diameter read` : ", as read"} from a comment`
     : `its diameter is not stated, so that nothing can be checked that needs it; its kind, ${kind}, is ${from}`;
   report(findings.toolGuessed(isDiameterKnown(diameter) ? "note" : "warning", source, number, said));
   const description = asked?.description ?? text;

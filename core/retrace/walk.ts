@@ -34,8 +34,6 @@ export interface Walk {
   known: number;
   /** Axes whose place a stop has left open, and to which a job brings the tool back behind it. */
   kept: number;
-  /** Kind of the last motion; -1: none. */
-  last: number;
   held: Held[];
   /** How many were left out because there were too many. */
   lost: number;
@@ -72,7 +70,6 @@ export function createWalk(workshop: Workshop, statesAll: boolean, act: WalkActi
     at: new Float64Array(6),
     known: 0,
     kept: 0,
-    last: -1,
     held: [],
     lost: 0,
     section: false,
@@ -156,10 +153,10 @@ function takeHeld(walk: Walk): Between {
 /** A motion comes: what stands before it either lies within its stretch, or another begins. */
 function settle(walk: Walk, batch: Batch, row: number): void {
   const between = takeHeld(walk);
+  const arrives = walk.phase === "entering" && isComplete(walk) && !between.swapped;
+  if (arrives && (between.paused || placesLost(between) === 0))
+    finishEntry(walk, batch.source[row], batch, row);
   if (walk.phase !== "outside" && !partsAt(walk, between, batch, row)) {
-    const arrived = walk.phase === "entering" && isComplete(walk) && placesLost(between) === 0;
-    if (arrived || (walk.phase === "entering" && between.paused && isComplete(walk)))
-      finishEntry(walk, batch.source[row], batch, row);
     walk.act.within(walk, between, batch, row);
     const lost = placesLost(between);
     walk.kept = between.paused ? walk.known | walk.kept : walk.kept & ~lost;
@@ -210,13 +207,9 @@ function samePath({ path: first }: ProgramState, { path: second }: ProgramState)
   return first?.value === second?.value && first?.tolerance === second?.tolerance;
 }
 
-/** Whether the tool stands where it travels: at the level of the approach, and did not cut its way there. */
-function isAtHeight({ known, kept, at, entry, last }: Walk): boolean {
-  return (
-    ((known | kept) & axisBit.z) !== 0 &&
-    at[2] >= (entry.drop ?? entry.level) &&
-    (last === rowKind.rapid || last === rowKind.hole)
-  );
+/** Whether the tool stands where it travels: at the level of the approach. */
+function isAtHeight({ known, kept, at, entry }: Walk): boolean {
+  return ((known | kept) & axisBit.z) !== 0 && at[2] >= (entry.drop ?? entry.level);
 }
 
 /** Whether a motion is one at rapid that does not go down. */
@@ -246,7 +239,6 @@ function follow(walk: Walk, batch: Batch, row: number): void {
   for (let axis = 0; axis < axes.length; axis++)
     if ((known & (1 << axis)) !== 0) walk.at[axis] = placeIn(batch, row, axis);
   walk.known = known;
-  walk.last = batch.kind[row];
 }
 
 /** A motion on the way to the work. @returns whether it is a part of that way */

@@ -48,9 +48,11 @@ function leftOut({ left, bodies, parts }: Walk): Finding[] {
 }
 
 /** How far tools go below the stock: a warning where it is far, and one note for all the others. */
-function depthFindings({ parts, field, sizes, facts, ledger }: Walk): Finding[] {
+function depthFindings({ parts, field, sizes, facts, ledger, bodies }: Walk): Finding[] {
   const below = parts.filter(({ lowest }) => field.bottom - lowest > sizes.tolerance);
-  const usual = below.filter(({ lowest }) => field.bottom - lowest <= sizes.throughDepth);
+  const usual = below.filter(
+    ({ lowest, tool }) => field.bottom - lowest <= sizes.throughDepth + (bodies.get(tool)?.point ?? 0),
+  );
   for (const part of below) {
     if (usual.includes(part)) continue;
     const at = { row: 0, offset: part.lowestOffset };

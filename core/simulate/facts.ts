@@ -39,6 +39,6 @@ export interface SimulationSizes {
   readonly mostCellsStated: number;
   /** What a rapid, a shank, a holder or a fixture may overlap without being told. */
   readonly tolerance: number;
-  /** How far below the stock's bottom a tool may go without a warning. */
+  /** How far below the stock's bottom a tool may go without a warning; of a drill its full diameter, not its point. */
   readonly throughDepth: number;
 }

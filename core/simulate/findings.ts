@@ -32,7 +32,7 @@ function warning(rule: string, message: string, fix: string): Draft {
 
 const times = (rows: number): string => (rows === 1 ? "" : `, in ${String(rows)} motions, the deepest here`);
 
-/** One function a cause: rule, message and way out. `where` is "in op10 with tool 1", or "with tool 1". */
+/** One function a cause: rule, message and way out. `where` is "in operation `op10` with tool 1", or "with tool 1". */
 const drafts: Readonly<Record<Kind, (meeting: Meeting, depth: string, where: string) => Draft>> = {
   rapid: ({ rows }, depth, where) =>
     warning(
@@ -81,7 +81,7 @@ const drafts: Readonly<Record<Kind, (meeting: Meeting, depth: string, where: str
 /** A meeting as a finding without its place. */
 export function words(meeting: Meeting, units: UnitSystem): Draft {
   const tool = `tool ${String(meeting.tool)}`;
-  const where = meeting.part === tool ? `with ${tool}` : `in ${meeting.part} with ${tool}`;
+  const where = meeting.part === tool ? `with ${tool}` : `in operation \`${meeting.part}\` with ${tool}`;
   return drafts[meeting.kind](meeting, depthText(meeting.worst, units), where);
 }
 
@@ -95,7 +95,7 @@ export function breaksThrough(parts: readonly string[], deepest: number, units: 
   return {
     rule: "limit/below-stock",
     severity: "note",
-    message: `Tools go below the stock, ${depthText(deepest, units)} at most: in ${parts.join(", ")}.`,
+    message: `Tools go below the stock, ${depthText(deepest, units)} at most: in ${parts.map((part) => `\`${part}\``).join(", ")}.`,
     fix: "See that nothing is in the way there: a spoil board, or a gap below.",
   };
 }

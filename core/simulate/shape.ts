@@ -46,6 +46,8 @@ export interface Body {
   readonly shape: Shape;
   /** Whether it takes material away; a probe, a knife and a pen do not. */
   readonly cuts: boolean;
+  /** Length of a drill's point, by which it goes through further than its hole does, mm; 0 for others. */
+  readonly point: number;
   /** Height of the cutting edges, mm; infinite where the job does not say it. */
   readonly fluteLength: number;
   readonly shank: Cylinder | undefined;
@@ -78,6 +80,7 @@ export function bodyOf(tool: SimulationTool): Body | undefined {
     number: tool.number,
     shape,
     cuts: turns(tool.kind),
+    point: tool.kind === "drill" ? rise(shape, radius) : 0,
     fluteLength: flutes ?? Infinity,
     shank: flutes === undefined ? undefined : { radius: shank, lift: flutes },
     holder:

@@ -10,7 +10,7 @@ export const usualSizes: SimulationSizes = {
   mostCells: 4_000_000,
   mostCellsStated: 64_000_000,
   tolerance: 0.05,
-  // A drill goes through by its point and 1 to 1.5 mm, an end mill by less (common practice, no source).
+  // A drill goes through by 1 to 1.5 mm besides its point, an end mill by less (common practice, no source).
   throughDepth: 2,
 };
 

@@ -10,8 +10,8 @@ import type { AxisCase } from "./axis-case.ts";
  */
 const root = resolve(import.meta.dirname, "../..");
 
-/** Subprograms, variables, and what a milling program of one channel does not touch. */
-const mayBeOpen = [10, 27, 40, 54, 57, 90, 101, 116, 117, 118, 119, 120, 121, 122, 126, 127, 129];
+/** What a milling program of one channel does not touch. */
+const mayBeOpen = [10, 27, 54, 57, 90, 101, 116, 126, 127, 129];
 
 const folder = join(import.meta.dirname, "cases");
 const files = readdirSync(folder).filter((name) => name.endsWith(".ts"));

@@ -1,4 +1,5 @@
 import type { Batch, Finding } from "#base";
+import { memorySource } from "#base";
 import { read } from "#read";
 import type { ReadyDialect } from "../../core/index.ts";
 import { postText, proveText } from "../../core/index.ts";
@@ -110,11 +111,12 @@ function readAll(text: string, ready: ReadyDialect, units: "mm" | "inch" | undef
   const { dialect } = ready;
   const isLoud = ({ severity }: Finding): boolean => severity !== "note";
   const told: Finding[] = [];
+  const bytes = new TextEncoder().encode(text);
   const batches: Iterable<Batch> = read(
-    [new TextEncoder().encode(text)],
+    [bytes],
     dialect.format,
     dialect.machine,
-    { ...(units ? { units } : {}) },
+    { ...(units ? { units } : {}), source: memorySource(bytes) },
     (finding) => {
       if (isLoud(finding)) told.push(finding);
     },

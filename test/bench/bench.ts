@@ -188,6 +188,26 @@ function benchSimulate(): void {
   }
 }
 
+/** A program posted for another controller, against the job that it was made from, as JSON. */
+function benchReadAs(): void {
+  makeLines(at("blocks.json"), 100_000);
+  measure(postOf("blocks.json", "rs274ngc", "blocks.ngc"));
+  const program = [...postOf("blocks.ngc", "explicit-words", "read-as.tap"), "--read-as", "rs274ngc"];
+  const [ours = [], theirs = []] = alternate(5, [
+    program,
+    postOf("blocks.json", "explicit-words", "job.tap"),
+  ]);
+  const [a, b] = [places(at("read-as.tap")), places(at("job.tap"))];
+  if (a.length !== b.length || !a.every((place, index) => place === b[index]))
+    throw new Error("the two programs have different motions");
+  const [reading, posting] = [medians(ours), medians(theirs)];
+  say(
+    `100,000 blocks, post --read-as rs274ngc / post of the job as JSON: ${ratio(reading, posting)} (target 3)`,
+  );
+  say(`    ${seconds(reading)}; ${seconds(posting)}; ${String(a.length)} equal places, medians of five`);
+  say(`  peak memory: ${figure(reading.peak, 0)} MB, ${figure(posting.peak, 0)} MB`);
+}
+
 /** Where the time goes: a warm process, stage by stage. */
 async function profile(): Promise<void> {
   const moves = 1_000_000;
@@ -208,6 +228,7 @@ const parts: Readonly<Record<string, () => void>> = {
   "--dialects": benchDialects,
   "--start": benchStart,
   "--simulate": benchSimulate,
+  "--read-as": benchReadAs,
 };
 
 try {

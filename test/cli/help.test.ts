@@ -39,7 +39,7 @@ test.each(pages.map((words) => [words.join(" ") || "tapewright", words] as const
 
 test("every option of the contract stands on the page of its command", () => {
   const shared = ["--dialect", "--report", "--quiet", "--no-color", "--no-cache"];
-  const program = ["--only", "--from", "--spindle-holds", "--setup"];
+  const program = ["--only", "--from", "--spindle-holds", "--setup", "--rack"];
   const reading = ["--cl", "--head", "--input-form"];
   const { stdout: job } = run(["job", "--help"], { cwd: folder });
   for (const option of [...reading, "--output", "--report", "--quiet"]) expect(job).toContain(option);

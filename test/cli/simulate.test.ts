@@ -22,7 +22,9 @@ test("the simulation changes neither program nor verdict, and says what each ope
   expect(readFileSync(join(folder, "simulated.tap"), "utf8")).toBe(program);
   expect(stdout).toMatch(/simulated +cells of 0.32 mm; walls from 0.45 mm on are sure to be seen/);
   expect(stdout).toMatch(/\n +op10, tool 1: 16\.\d\d cm3, at most /);
-  expect(stdout).toMatch(/limit\/below-stock\n +Tools go below the stock, 1.5 mm at most: in op30, op40,/);
+  expect(stdout).toMatch(
+    /limit\/below-stock\n +Tools go below the stock, 1.5 mm at most: in `op30`, `op40`,/,
+  );
   expect(stdout.split("\n").every((line) => line.length <= 80)).toBe(true);
 });
 

@@ -1,5 +1,6 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { randomParametric } from "../interpreter/parametric/random-parametric.ts";
 import { examples } from "../support/examples.ts";
 import type { Random } from "./mutate.ts";
 import { binary, bytesOf, mostBytes, mutate, oddNumbers, pick, upTo } from "./mutate.ts";
@@ -128,8 +129,40 @@ const programWords = [
   ...oddNumbers.map((number) => `X${number}`),
 ];
 
+const parametric = Array.from({ length: 40 }, (_, seed) => randomParametric(seed));
+
+/** Words of programs that are worked out and that branch, among them loops without an end and brackets without one. */
+const parametricWords = [
+  ..."#[]<>=+-*/".split(""),
+  ..."SIN[ ATAN[1]/[ SQRT[ LN[ FIX[ EXISTS[#<x>] ** MOD AND XOR EQ LT".split(" ").map((word) => ` ${word} `),
+  ..."sub endsub call return if elseif else endif while endwhile do repeat endrepeat break continue"
+    .split(" ")
+    .flatMap((word) => [`\no1 ${word} [1]\n`, `\no2 ${word}\n`, `\no<a> ${word} [#1]\n`]),
+  "\nM98 P1 L99999\n",
+  "\nM98 P2\n",
+  "\nM99\n",
+  "\nO1\n",
+  "\nO2\n",
+  "\nM2\n",
+  "\n#1=[#1+1]\n",
+  "\n#1=1 #2=0\n",
+  "#5420",
+  "##1",
+  "[".repeat(40),
+  "-".repeat(200),
+  ...oddNumbers.map((number) => `[${number}]`),
+];
+
+/** A program with parameters, loops and subprograms: one that is sound and was changed, or words at random. */
+function parametricInput(random: Random): Uint8Array {
+  if (random() < 0.6) return bytesOf(mutate(pick(random, parametric), random, parametricWords));
+  const count = upTo(random, pick(random, [20, 400]));
+  return bytesOf(Array.from({ length: count }, () => pick(random, parametricWords)).join(""));
+}
+
 /** An input for the program reader. */
 export function programInput(random: Random): Uint8Array {
+  if (random() < 0.3) return parametricInput(random);
   const kind = random();
   if (kind < 0.65) return bytesOf(mutate(pick(random, programs), random, programWords));
   if (kind < 0.9) {

@@ -20,16 +20,16 @@ export function meaning(name: string, numbers: readonly number[] = [], text = ""
 const nearEnough = 0.00005 + 1e-8;
 
 /** Whether two numbers are one, as printed. */
-export function sameNumber(one: number, other: number): boolean {
-  return Math.abs(one - other) <= nearEnough + Math.abs(one) * 1e-12;
+export function sameNumber(one: number, other: number, slack = 0): boolean {
+  return Math.abs(one - other) <= nearEnough + slack + Math.abs(one) * 1e-12;
 }
 
-function same(one: Meaning, other: Meaning): boolean {
+function same(one: Meaning, other: Meaning, slack: number): boolean {
   return (
     one.name === other.name &&
     one.text === other.text &&
     one.numbers.length === other.numbers.length &&
-    one.numbers.every((value, index) => sameNumber(value, other.numbers[index]))
+    one.numbers.every((value, index) => sameNumber(value, other.numbers[index], slack))
   );
 }
 
@@ -60,14 +60,15 @@ export function words({ name, numbers, text }: Meaning): string {
 /**
  * The first difference between what we mean and what the interpreter does.
  *
+ * @param slack what numbers may be off by beside what printing rounds: half a step of the grid, where values are rounded to it
  * @returns "" where there is none; otherwise both, with the three before them
  */
-export function firstDifference(ours: readonly Meaning[], theirs: readonly Meaning[]): string {
+export function firstDifference(ours: readonly Meaning[], theirs: readonly Meaning[], slack = 0): string {
   const one = withoutStandstill(ours);
   const other = withoutStandstill(theirs);
   const length = Math.max(one.length, other.length);
   for (let at = 0; at < length; at++) {
-    const here = at < one.length && at < other.length && same(one[at], other[at]);
+    const here = at < one.length && at < other.length && same(one[at], other[at], slack);
     if (here) continue;
     const before = one.slice(Math.max(0, at - 3), at).map((item) => `  ${words(item)}`);
     const [mine, its] = [one.at(at), other.at(at)].map((item) => (item ? words(item) : "nothing"));

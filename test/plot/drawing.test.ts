@@ -105,8 +105,8 @@ test("a refused program is called unproved on the drawing, and its findings are 
 });
 
 test("many motions are drawn on a coarser grid, in a bounded file that says so", () => {
-  const spiral = Array.from({ length: 60_000 }, (_, step) => {
-    const [radius, angle] = [step / 600, step / 9];
+  const spiral = Array.from({ length: 30_000 }, (_, step) => {
+    const [radius, angle] = [step / 300, step / 9];
     return [radius * Math.cos(angle), radius * Math.sin(angle), -1].map((place) => Number(place.toFixed(3)));
   });
   const moves = [

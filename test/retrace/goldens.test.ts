@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { dialectName, examples } from "../support/examples.ts";
-import { ready } from "../support/ready.ts";
+import { dialectName, examples, shippedDialects } from "../support/examples.ts";
+import { errorRules, ready } from "../support/ready.ts";
+import type { ReadyDialect } from "../../core/index.ts";
 import { postText } from "../../core/index.ts";
 import { memorySource } from "#base";
+import { readAsJob } from "./reading.ts";
 import { stepDifferences } from "./step-differences.ts";
 
 /*
@@ -20,27 +22,66 @@ const dialects = [...new Set(examples.flatMap((example) => example.dialects))];
 function headOf(file: string) {
   const { job } = examples.find(({ name }) => file.startsWith(`${name}.`))!;
   const { operations: _, ...head } = JSON.parse(job) as Record<string, unknown>;
-  return memorySource(new TextEncoder().encode(JSON.stringify({ ...head, clearance: 0 })));
+  return JSON.stringify({ ...head, clearance: 0 });
 }
 
-describe("a golden read as a job and posted again", () => {
-  for (const file of readdirSync(folder)
-    .filter((name) => name.endsWith(ending))
-    .sort()) {
-    const [, name = ""] = file.slice(0, -ending.length).split(".");
-    const dialect = dialects.find((one) => dialectName(one) === name) ?? name;
-    it(file.slice(0, -ending.length), async () => {
-      const made = await ready(dialect);
-      const text = readFileSync(join(folder, file), "utf8");
-      const { rack } = made.dialect.machine;
-      // A rack takes tools up to a width, which a program does not say; a head file does.
-      const head = rack === undefined ? {} : { head: headOf(file) };
-      const reading = { form: "program", dialect: made.dialect, ...head } as const;
-      const { outcome, program } = postText({ job: text, reading }, made);
-      const errors = outcome.findings.filter(({ severity }) => severity === "error");
-      expect(errors).toEqual([]);
-      expect(program).toBeDefined();
-      expect(stepDifferences(text, program ?? "", made, outcome.summary.units ?? "mm")).toEqual([]);
-    });
-  }
+const goldens = readdirSync(folder)
+  .filter((name) => name.endsWith(ending))
+  .sort()
+  .map((file) => {
+    const name = file.slice(0, -ending.length);
+    const [, short] = name.split(".");
+    return {
+      name,
+      text: readFileSync(join(folder, file), "utf8"),
+      dialect: dialects.find((one) => dialectName(one) === short)!,
+    };
+  });
+
+/** A golden as a job: the reading of its own dialect. A rack takes tools up to a width, which a program does not say; a head file does. */
+async function readingOf({ name, dialect }: (typeof goldens)[number]) {
+  const made = await known(dialect);
+  const head = made.dialect.machine.rack === undefined ? undefined : headOf(name);
+  const more = head === undefined ? {} : { head: memorySource(new TextEncoder().encode(head)) };
+  return { made, head, reading: { form: "program", dialect: made.dialect, ...more } as const };
+}
+
+const dialectsMade = new Map<string, Promise<ReadyDialect>>();
+
+/** A dialect, built once. */
+function known(name: string): Promise<ReadyDialect> {
+  const made = dialectsMade.get(name) ?? ready(name);
+  dialectsMade.set(name, made);
+  return made;
+}
+
+describe.each(goldens)("$name read as a job", (golden) => {
+  it("posted again gives the same steps, and so does the job as JSON", async () => {
+    const { made, head, reading } = await readingOf(golden);
+    const { outcome, program } = postText({ job: golden.text, reading }, made);
+    expect(errorRules(outcome.findings)).toEqual([]);
+    expect(program).toBeDefined();
+    expect(stepDifferences(golden.text, program ?? "", made, outcome.summary.units ?? "mm")).toEqual([]);
+    const { json } = readAsJob(golden.text, made, head);
+    const again = postText({ job: json ?? "" }, made);
+    expect(errorRules(again.outcome.findings)).toEqual([]);
+    expect(again.program).toBe(program);
+  });
+
+  it("posted under each other dialect is proved, or refused as the example's own job is", async () => {
+    const { reading } = await readingOf(golden);
+    const example = examples.find(({ name }) => golden.name.startsWith(`${name}.`))!;
+    for (const target of shippedDialects) {
+      const made = await known(target);
+      const { outcome } = postText({ job: golden.text, reading }, made);
+      const rules = errorRules(outcome.findings);
+      expect(outcome.verdict).toBe(rules.length === 0 ? "proved" : "refused");
+      // What a program does not say: the number of another, which a head file states.
+      const own = [
+        ...errorRules(postText({ job: example.job }, made).outcome.findings),
+        "lower/program-number",
+      ];
+      expect(own).toEqual(expect.arrayContaining(rules));
+    }
+  });
 });

@@ -24,6 +24,7 @@ function plan(
   machine: MachineFacts,
   setup: Partial<Setup> = {},
   units: "mm" | "inch" = "mm",
+  rackNow?: readonly number[],
 ): Plan {
   const findings: Finding[] = [];
   const request = {
@@ -34,6 +35,7 @@ function plan(
     units,
     setup: { ...noSetup, ...setup },
     workZero: [undefined, [1, 2, 3], [4, 5, 6]] as const,
+    ...(rackNow === undefined ? {} : { rackNow }),
   };
   const facts = planJobFacts(request, (finding) => findings.push(finding));
   return { facts, findings: findings.map(({ rule, message }) => `${rule}: ${message}`) };
@@ -70,14 +72,31 @@ describe("the rack plan", () => {
     expect(unlisted.facts.heldPocket).toBe(2);
   });
 
-  test("refuses more tools than pockets", () => {
-    const { findings } = plan(tools(1, 2, 3, 4, 5, 6, 7), rackMachine());
-    expect(findings).toEqual(["limit/pockets: the job takes 7 tools and the rack has 6 pockets"]);
-    const held = plan(tools(1, 2, 3, 4, 5, 6), rackMachine(), { spindleHolds: 7 });
-    expect(held.findings).toEqual([
+  test("plans a stop for more tools than pockets", () => {
+    const { facts, findings } = plan(tools(1, 2, 3, 4, 5, 6, 7, 1), rackMachine());
+    expect(findings).toEqual([]);
+    expect(facts.rack).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(facts.reloads).toEqual([[1, 7, 3, 4, 5, 6]]);
+    expect(facts.reloadsBefore).toEqual([6]);
+  });
+
+  test("keeps a pocket for the tool in the spindle, and asks which where nothing says so", () => {
+    const { facts, findings } = plan(tools(1, 2, 3, 4, 5, 6), rackMachine(), { spindleHolds: 7 });
+    expect(findings).toEqual([
       "limit/pockets: the spindle holds tool 7, which these operations do not use, and nothing says which pocket is its own",
-      "limit/pockets: the job takes 7 tools and the rack has 6 pockets",
     ]);
+    expect(facts.rack).toEqual([1, 2, 3, 4, 5, 0]);
+    expect(facts.heldPocket).toBe(5);
+    expect(facts.reloadsBefore).toEqual([5]);
+  });
+
+  test("leaves tools where they are now, and refuses a rack that cannot be", () => {
+    const now = [0, 0, 2, 9];
+    expect(plan(tools(1, 2), rackMachine(), {}, "mm", now).facts.rack).toEqual([1, 0, 2, 9, 0, 0]);
+    const held = plan(tools(1, 2), rackMachine(), { spindleHolds: 2 }, "mm", now);
+    expect(held.findings).toEqual(["limit/pockets: tool 2 is in the spindle and in pocket 3"]);
+    const long = plan(tools(1, 2), rackMachine(), {}, "mm", [0, 0, 0, 0, 0, 0, 3]);
+    expect(long.findings).toEqual(["limit/pockets: 7 pockets are listed and the rack has 6"]);
   });
 
   test("refuses a set-up that cannot be", () => {

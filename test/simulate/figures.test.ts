@@ -127,6 +127,16 @@ describe("figures", () => {
     expect(operations[0].greatestRate / (6 * 2 * 900)).toBeCloseTo(1, 1);
   });
 
+  it("give no rate by chance where moves are shorter than cells", () => {
+    const short = Array.from({ length: 400 }, (_, index) =>
+      line(20 + index / 10, 40, undefined, { feed: 900 }),
+    );
+    const items = [rapid(20, 40), rapid(undefined, undefined, 5), line(20, 40, -2, { feed: 100 }), ...short];
+    const { operations } = doneOf(cut({ stock, tools: [endMill], items }));
+    // A cell more at each end and each side of the stretch: (1 + 2 * 0.35 / 6) squared.
+    expect(operations[0].greatestRate / (6 * 2 * 900)).toBeLessThan(1.25);
+  });
+
   it("give the rate of a hole as its area times the feed, however far the way down through air", () => {
     const items = [rapid(40, 40), rapid(undefined, undefined, 25), line(40, 40, -10, { feed: 100 })];
     const { operations } = doneOf(
@@ -150,7 +160,7 @@ describe("a program without operations", () => {
         ],
       } as never,
     },
-    rack: [7, 2],
+    rack: [2, 7],
   });
   const tools = [endMill, { kind: "end-mill" as const, number: 2, diameter: 10 }];
   const slotOf = (result: ReturnType<typeof cut>): string =>
@@ -165,7 +175,7 @@ describe("a program without operations", () => {
       slotOf(cut({ stock, tools, items: [...items, ...slot], facts: facts(swap) }));
     expect(run("controller", [select, change])).toBe("tool 2 12");
     expect(run("operator", [select, step({ kind: "pause", optional: false })])).toBe("tool 2 12");
-    const pocket: Item = { move: { kind: "rapid", machine: true, x: 10, y: 90 } };
+    const pocket: Item = { move: { kind: "rapid", machine: true, x: 10, y: 20 } };
     expect(run("rack", [pocket, step({ kind: "auxiliary", action: "clamp", code: "" })])).toBe("tool 2 12");
     expect(run("controller", [select])).toBe("tool 0 0");
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { mm } from "../prove/layout.ts";
 import type { Item } from "../prove/layout.ts";
 import {
+  arc,
   corner,
   cut,
   deepStock,
@@ -38,7 +39,7 @@ describe("shank", () => {
   it("is told with the height over which it rubs", () => {
     const { findings } = cut({ stock, tools: [{ ...endMill, fluteLength: 12 }], items: slotTo(16) });
     expect(findings[0].message).toMatch(
-      /^Above its cutting edges the tool meets a wall that is left in op10 with tool 1, over up to 4 mm/,
+      /^Above its cutting edges the tool meets a wall that is left in operation `op10` with tool 1, over up to 4 mm/,
     );
   });
 
@@ -55,9 +56,18 @@ describe("shank", () => {
       items: [...plunge(20, 40, -10), line(60, 40)],
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      "A cut in op10 with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
+      "A cut in operation `op10` with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
     ]);
   });
+});
+
+it("an arc is one motion, however many chords it is cut by", () => {
+  const circle = arc(34, 40, -10, { c1: 40, c2: 40, turns: 1 });
+  const items = [...plunge(34, 40, -10), circle];
+  const { findings } = cut({ stock, tools: [{ ...endMill, fluteLength: 8, shank: 4 }], items });
+  expect(findings.map(({ message }) => message)).toEqual([
+    "A cut in operation `op10` with tool 1 is deeper than the cutting edges are long, by up to 2 mm, in 2 motions, the deepest here.",
+  ]);
 });
 
 describe("holder", () => {
@@ -101,6 +111,13 @@ describe("below the stock", () => {
     expect(found(endMill, at(3), { sizes: { throughDepth: 4 } })).toEqual(["note limit/below-stock"]);
   });
 
+  it("counts from the full diameter of a drill, which goes through by its point and some more", () => {
+    // The point of a drill of 8 mm and 118 degrees is 2.403 mm long (worked value).
+    const drill: TestTool = { kind: "drill", diameter: 8, tipAngle: 118 };
+    expect(found(drill, at(4.4))).toEqual(["note limit/below-stock"]);
+    expect(found(drill, at(4.41))).toEqual(["limit/below-stock"]);
+  });
+
   it("is told once for each operation, with its deepest", () => {
     const { findings } = cut({
       stock,
@@ -108,7 +125,7 @@ describe("below the stock", () => {
       items: [...at(2.5), line(41, 40), line(41, 40, -34), line(45, 40, -33)],
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      "The tool goes 4 mm below the stock in op10 with tool 1, into what it lies on.",
+      "The tool goes 4 mm below the stock in operation `op10` with tool 1, into what it lies on.",
     ]);
     expect(findings[0].place?.offset).toBe(100 + 10 * 4);
   });
@@ -130,7 +147,7 @@ describe("fixture", () => {
   it("is met by the edge of the tool, and not beside or above it", () => {
     expect(meets(endMill, past(11.2, -1))).toEqual([]);
     expect(meets(endMill, past(10.8, -1))).toEqual([
-      "limit/fixture A motion in op10 with tool 1 goes into a fixture: the tool cuts into left clamp, up to 11 mm below its top.",
+      "limit/fixture A motion in operation `op10` with tool 1 goes into a fixture: the tool cuts into left clamp, up to 11 mm below its top.",
     ]);
     expect(meets(endMill, past(4, 10))).toEqual([]);
   });
@@ -200,6 +217,18 @@ it.each(["end-mill", "ball-mill"] as const)("a %s plunges deeper where it has cu
   });
   expect(heightAt(result, 40.1, 40.1)).toBeCloseTo(-6, 1);
   expect(heightAt(result, 50.1, 40.1)).toBeCloseTo(-8, 1);
+});
+
+it("a helix goes down by each of its turns", () => {
+  const helix = arc(42, 40, -6, { c1: 40, c2: 40, turns: 4 });
+  const result = cut({
+    stock,
+    tools: [endMill],
+    items: [...plunge(42, 40, 0), helix],
+    sizes: { resolution: 0.1 },
+  });
+  // At the far side the rim passes half a turn before the end: three and a half of four turns of 1.5 mm.
+  expect(Math.abs(heightAt(result, 35.06, 40.01) + 5.25)).toBeLessThan(0.1);
 });
 
 it("a hole of a cycle is cut at its place, and the rapids between holes are looked at", () => {

@@ -48,7 +48,8 @@ describe("a rapid through a wall of 0.5 mm", () => {
     expect(findings[0]).toMatchObject({
       rule: "motion/rapid-through-material",
       severity: "warning",
-      message: "A rapid in op10 with tool 1 goes through material that is left there, up to 4 mm deep.",
+      message:
+        "A rapid in operation `op10` with tool 1 goes through material that is left there, up to 4 mm deep.",
       place: { source: "job", offset: 100 + 10 * 11 },
     });
   });

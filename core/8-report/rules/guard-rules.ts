@@ -46,7 +46,8 @@ export const guardRules = {
   "limit/speed": "A speed stays inside the limits of the spindle and the tool.",
   "limit/tool": "A tool turns in the direction that it cuts in.",
   "limit/tapping": "The machine can tap, and the feed of a tap is its speed times its lead.",
-  "limit/pockets": "The rack has a pocket for each tool, and the tool fits it.",
+  "limit/pockets":
+    "Each tool has a pocket in the rack when it is needed, fits it, and touches no other tool there.",
   "limit/keep-out": "Work motion stays outside of the rack zone and of the keep-out boxes.",
   "arc/radius":
     "Start and end of an arc are equally far from its centre, within the dialect's tolerance, after rounding.",

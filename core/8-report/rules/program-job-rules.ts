@@ -3,7 +3,7 @@ import type { RuleTexts } from "./rule-texts.ts";
 /** A program as an input (core/retrace); the rules of reading it hold for it, too. */
 export const programJobRules = {
   "job/program-empty": "The program moves a tool in work coordinates.",
-  "job/program-units": "The program's units are stated by it, its dialect or a head file, and agree.",
+  "job/program-units": "The program's units are stated by it, its dialect or a head file.",
   "job/program-tool": "Each tool has a number, a kind and a size: from tool words, comments or a head file.",
   "job/program-clearance":
     "The Z of safe travel is the one at which the tool approaches, or a higher one of a head file.",

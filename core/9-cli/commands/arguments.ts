@@ -26,6 +26,7 @@ export interface ProgramArguments extends DialectArguments, ReadingArguments {
   readonly from?: string | undefined;
   readonly spindleHolds?: string | undefined;
   readonly setup?: string | undefined;
+  readonly rack?: string | undefined;
 }
 
 /** Values of `simulationOptions`. */

@@ -24,7 +24,7 @@ unless another is stated; "refuse" asks for one where it matters.
   clearance=Z                           Z of safe travel
 
 A program that exists already is read under --read-as DIALECT: its waits, swaps,
-approaches and retracts are left out, since each program of the job gets its own.
+approaches and retracts are left out: each program of the job gets its own.
 Tools, their sizes and the Z of safe travel come from tool words, comments and
 the approach, or from a head file; a code that a job cannot say is refused.
 

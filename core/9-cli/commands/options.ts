@@ -174,6 +174,11 @@ export const programOptions = {
     describe: "tool in the spindle at the start: N or none",
   },
   setup: { type: "string", requiresArg: true, describe: "set-up file: offsets, lengths, rack" },
+  rack: {
+    type: "string",
+    requiresArg: true,
+    describe: "what is in the rack now: [TOOL, ...] or {POCKET: TOOL}",
+  },
 } as const satisfies Record<string, Options>;
 
 /** Options of the commands that simulate the stock. */

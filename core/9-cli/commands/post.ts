@@ -17,6 +17,9 @@ const footer = `Nothing is written unless it was read back and proved equal to t
 A set-up file is JSON; each part of it may be left out:
   { "workOffsets": { "1": [X, Y, Z] }, "lengths": { "TOOL": L },
     "rack": [TOOL, ...], "spindleHolds": TOOL }
+Its "rack" is how the rack is loaded when the program starts. --rack tells what
+is in it now: what stays there and what is exchanged before the start is
+reported. With more tools than pockets the program stops for the rest.
 
 ${examples(
   ["post plate.json -d router.dialect.yaml", "writes plate.tap beside the job; the ending is the dialect's"],

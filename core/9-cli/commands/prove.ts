@@ -11,9 +11,9 @@ import {
   simulationOptions,
 } from "./options.ts";
 
-const footer = `With --against, state the same --only, --from, --spindle-holds and --setup as
-for post. --simulate takes tools and stock from that job, and cuts it as the
-program says.
+const footer = `With --against, state the same --only, --from, --spindle-holds, --setup
+and --rack as for post. --simulate takes tools and stock from that job, and cuts it
+as the program says.
 
 ${examples(
   ["prove plate.tap -d router.dialect.yaml", "what is wrong with it, block by block"],

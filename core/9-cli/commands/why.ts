@@ -11,7 +11,8 @@ import {
 } from "./options.ts";
 
 const footer = `Makes the program once more and writes nothing. State the same --only, --from,
---spindle-holds and --setup as for post, and one of --line, --step and --key.
+--spindle-holds, --setup and --rack as for post, and one of --line, --step and
+--key.
 
 ${examples(
   ["why plate.json -d router.dialect.yaml --line 14", "what line 14 says, and why so"],

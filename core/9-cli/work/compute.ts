@@ -55,7 +55,7 @@ function run(plan: Plan, emitter: Emitter, progress: Progress): Outcome {
 
 /** The job as compile.ts takes it; what is not stated is absent. */
 export function jobInput({ input, reading, setup, options }: PlannedJob): JobInput {
-  const { only, from, spindleHolds } = options;
+  const { only, from, spindleHolds, rackNow } = options;
   return {
     source: byteSource(input),
     reading: readingOf(reading),
@@ -64,6 +64,7 @@ export function jobInput({ input, reading, setup, options }: PlannedJob): JobInp
       ...(only === undefined ? {} : { only }),
       ...(from === undefined ? {} : { from }),
       ...(spindleHolds === undefined ? {} : { spindleHolds }),
+      ...(rackNow === undefined ? {} : { rackNow }),
     },
   };
 }

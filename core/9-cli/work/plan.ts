@@ -13,6 +13,8 @@ export interface ProgramOptions {
   readonly from: string | undefined;
   /** Tool in the spindle at the start. */
   readonly spindleHolds: number | "none" | undefined;
+  /** Tool in each pocket now, pocket 1 first. */
+  readonly rackNow?: readonly number[];
 }
 
 /** In which form a job stands in its file, and what that form lacks. */

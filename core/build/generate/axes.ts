@@ -21,7 +21,7 @@ function axis(number: number, title: string, keys: string, note?: string): Axis 
   return { number, title, keys: paths, ...(note === undefined ? {} : { note }) };
 }
 
-const programs = "subprograms and variables are not written yet";
+const readOnly = "read, never written";
 
 /** The axes on which controllers of milling and routing machines differ, by number. */
 export const axisGroups: readonly AxisGroup[] = [
@@ -86,7 +86,7 @@ export const axisGroups: readonly AxisGroup[] = [
         "distance.programs-in",
         "differences of rounded absolutes",
       ),
-      axis(40, "arithmetic in words", "", programs),
+      axis(40, "arithmetic in words", "variables.parameters", readOnly),
     ],
   },
   {
@@ -208,12 +208,17 @@ export const axisGroups: readonly AxisGroup[] = [
   {
     title: "Subprograms and variables",
     axes: [
-      axis(117, "calls", "", programs),
-      axis(118, "place and end of a subprogram", "", programs),
-      axis(119, "nesting and repeats", "", programs),
-      axis(120, "modes on return", "", programs),
-      axis(121, "variables and branches", "", programs),
-      axis(122, "coordinates in subprograms", "", programs),
+      axis(117, "calls", "variables.control", readOnly),
+      axis(
+        118,
+        "place and end of a subprogram",
+        "variables.control",
+        "in the same file; read, never written",
+      ),
+      axis(119, "nesting and repeats", "variables.nesting", readOnly),
+      axis(120, "modes on return", "variables.control", "they stay as the subprogram leaves them"),
+      axis(121, "variables and branches", "variables.parameters variables.control", readOnly),
+      axis(122, "coordinates in subprograms", "variables.control", "the same as outside"),
     ],
   },
   {

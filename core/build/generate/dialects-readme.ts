@@ -53,6 +53,7 @@ const chapters = [
   { title: "The dialect itself", keys: ["dialect", "title", "extends", "sources", "cases", "unanswered"] },
   { title: "Framing: the file and its marks", keys: ["file"] },
   { title: "Block syntax and comments", keys: ["blocks", "comments"] },
+  { title: "Variables and subprograms: what a program from elsewhere may hold", keys: ["variables"] },
   { title: "Numbers", keys: ["numbers"] },
   { title: "Modality: how often a word is said", keys: ["modal"] },
   {

@@ -1,5 +1,6 @@
 import { proveText } from "../../../core/index.ts";
 import type { ReadyDialect } from "../../../core/index.ts";
+import { memorySource } from "#base";
 import { read } from "#read";
 import type { CanonicalCall } from "../canonical-calls.ts";
 import { meaningsOf } from "../calls-to-meanings.ts";
@@ -29,11 +30,16 @@ export function readForeign(text: string, ready: ReadyDialect): ForeignReading {
 
 function meaningOf(text: string, { dialect }: ReadyDialect): Meaning[] {
   const bytes = new TextEncoder().encode(text);
-  const batches = read([bytes], dialect.format, dialect.machine, { units: "mm" }, () => undefined);
+  const options = { units: "mm", source: memorySource(bytes) } as const;
+  const batches = read([bytes], dialect.format, dialect.machine, options, () => undefined);
   return stepMeanings(batches, "mm", "program");
 }
 
 /** The first difference between what we read and what the interpreter does; "" where there is none. */
-export function differenceOf(meanings: readonly Meaning[], calls: readonly CanonicalCall[]): string {
-  return firstDifference(withoutStandingMotions(meanings), withoutStandingMotions(meaningsOf(calls)));
+export function differenceOf(
+  meanings: readonly Meaning[],
+  calls: readonly CanonicalCall[],
+  slack = 0,
+): string {
+  return firstDifference(withoutStandingMotions(meanings), withoutStandingMotions(meaningsOf(calls)), slack);
 }

@@ -13,7 +13,9 @@ export interface ForeignRecord extends ForeignRun {
   readonly hash: string;
 }
 
-const file = join(import.meta.dirname, "recorded-foreign.txt.br");
+/** Files of records lie in the folder of the tests with the interpreter. */
+const folder = join(import.meta.dirname, "..");
+const foreignFile = "reading/recorded-foreign.txt.br";
 
 /** The first digits of the SHA-256 of a text. */
 export function hashOf(text: string): string {
@@ -23,17 +25,18 @@ export function hashOf(text: string): string {
 /** Writes the records. One run: a line with hash, whether it ran to its end, and name; then its calls without numbers of any kind. */
 export function writeForeign(
   runs: readonly { readonly program: ForeignProgram; readonly runs: boolean; readonly output: string }[],
+  file = foreignFile,
 ): void {
   const parts = runs.map(({ program, runs: isWhole, output }) => {
     const calls = output.replace(/^ *\d+ N(\.+|\d*) */gm, "").trimEnd();
     return `# ${hashOf(program.text)} ${isWhole ? "runs" : "stops"} ${program.name}\n${calls}\n`;
   });
-  writeFileSync(file, brotliCompressSync(parts.join("")));
+  writeFileSync(join(folder, file), brotliCompressSync(parts.join("")));
 }
 
 /** The records of the tree. */
-export function readForeignRecords(): ForeignRecord[] {
-  const text = brotliDecompressSync(readFileSync(file)).toString("utf8");
+export function readForeignRecords(file = foreignFile): ForeignRecord[] {
+  const text = brotliDecompressSync(readFileSync(join(folder, file))).toString("utf8");
   const [, ...parts] = text.split(/^# (?=[0-9a-f]{16} )/m);
   return parts.map((part) => {
     const end = part.indexOf("\n");

@@ -14,13 +14,18 @@ export interface ForeignRun {
  * What is wrong about a reading, "" for nothing: a rule that is not the expected one; a program that the interpreter runs and we
  * read otherwise; one that either of us refuses alone without a reason in its table; a reason that there is no call for.
  */
-export function verdictOf(program: ForeignProgram, reading: ForeignReading, run: ForeignRun): string {
+export function verdictOf(
+  program: ForeignProgram,
+  reading: ForeignReading,
+  run: ForeignRun,
+  slack = 0,
+): string {
   const { refused, because, differs } = program;
   const { rules, meanings } = reading;
   const found = rules.filter((rule) => !rule.startsWith("block/")).join(" ");
   if (found !== refused) return `is refused by "${found}" in the stead of "${refused}"`;
   if (meanings && run.runs) {
-    const difference = differenceOf(meanings, run.calls);
+    const difference = differenceOf(meanings, run.calls, slack);
     if (!differs && difference !== "") return difference;
     if (differs && difference === "") return "is done as we read it, against its table";
   }

@@ -10,7 +10,7 @@ import type { Drawing } from "./picture.ts";
 import type { Piece } from "./pieces.ts";
 import { bytesOf, inflate, makePiece } from "./pieces.ts";
 import type { Look, Show } from "./show.ts";
-import { createShow } from "./show.ts";
+import { createShow, movesOf } from "./show.ts";
 import type { Steps } from "./steps.ts";
 import { createSteps } from "./steps.ts";
 
@@ -26,7 +26,7 @@ const finest = 1 / 5000;
 const reach = 14;
 
 /** Lines that are drawn while the picture moves, where the browser is not fast enough for all. */
-const mostMoving = 40_000;
+const mostMoving = 15_000;
 
 async function start(): Promise<void> {
   const head = JSON.parse(takeText("plot-head")) as PageHead;
@@ -62,10 +62,6 @@ async function start(): Promise<void> {
   steps.goTo(head.lines, false);
   element("loading").textContent = show.picture.note();
   document.documentElement.dataset["ready"] = show.picture.name;
-}
-
-function movesOf({ counts }: PlotHead): number {
-  return counts.rapids + counts.lines + counts.arcs + counts.holes;
 }
 
 function createLook(head: PlotHead, centre: Point): Look {

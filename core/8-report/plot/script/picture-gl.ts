@@ -54,9 +54,13 @@ const fewLines = 60_000;
 /** Milliseconds in which all motions must be drawn, or fewer are while the picture moves. */
 const patience = 30;
 
-/** Undefined where the browser has no WebGL 2. */
-export function createGlPicture(canvas: HTMLCanvasElement): Picture | undefined {
-  const gl = canvas.getContext("webgl2", { antialias: true, preserveDrawingBuffer: false });
+/**
+ * Undefined where the browser has no WebGL 2.
+ *
+ * @param isLong there are so many motions that smooth lines would cost more than they show
+ */
+export function createGlPicture(canvas: HTMLCanvasElement, isLong: boolean): Picture | undefined {
+  const gl = canvas.getContext("webgl2", { antialias: !isLong, preserveDrawingBuffer: false });
   if (gl === null) return undefined;
   const program = link(gl);
   if (program === undefined) return undefined;

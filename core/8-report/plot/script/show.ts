@@ -28,6 +28,9 @@ export interface Look {
 /** Milliseconds after the last motion of the picture until it is drawn in full. */
 const restsAfter = 300;
 
+/** Motions up to which lines are drawn smoothly. */
+const mostSmooth = 100_000;
+
 /** The drawing part of the page. */
 export interface Show {
   readonly picture: Picture;
@@ -43,7 +46,8 @@ export function createShow(look: Look): Show {
   const surface = element("view");
   const motions = canvas("motions");
   const over = canvas("over");
-  const picture = createGlPicture(motions) ?? createFlatPicture(fresh(motions));
+  const picture =
+    createGlPicture(motions, movesOf(look.head) > mostSmooth) ?? createFlatPicture(fresh(motions));
   const context = over.getContext("2d");
   const dark = matchMedia("(prefers-color-scheme: dark)");
   const scheme = (): Scheme => (dark.matches ? "dark" : "light");
@@ -86,6 +90,11 @@ export function createShow(look: Look): Show {
     scheme,
     marks: () => marks,
   };
+}
+
+/** Motions of a plot that are drawn. */
+export function movesOf({ counts }: PlotHead): number {
+  return counts.rapids + counts.lines + counts.arcs + counts.holes;
 }
 
 /** Gives each canvas the pixels of the screen that it covers. */

@@ -1,7 +1,6 @@
 import { blocks, whole } from "../foreign.ts";
 
 const lines = "G21 G90 G17 G54 G94 G40 G80\nG0 X1 Y1 Z1\nG1 X2 F100\nM2\n";
-const variable = "we read no parameters";
 const long = "x".repeat(200);
 
 /** How blocks and numbers may be written (NISTIR 6556 3.3), and what may not. */
@@ -107,24 +106,7 @@ export const textPrograms = [
   blocks("colon for a block number", ":10 G0 X1", { refused: "read/unknown-word" }),
   blocks("quotation marks", 'G0 X1 "a"', { refused: "read/number read/unknown-word" }),
   blocks("blank lines", "\n\nG0 X1\n   \n\t\nG0 X2\n\n"),
-  blocks("parameter", "#1=5\nG0 X#1", { refused: "read/variable", because: variable }),
-  blocks("parameter of a name", "#<a>=5\nG0 X#<a>", { refused: "read/variable", because: variable }),
-  blocks("expression", "G0 X[1+2]", { refused: "read/variable", because: variable }),
-  blocks("function", "G0 X[sin[30]*10]", { refused: "read/variable", because: variable }),
-  blocks("function before its bracket", "G0 Xsqrt[4]", { refused: "read/unknown-word", because: variable }),
-  blocks("loop", "o1 repeat [2]\nG91 G0 X1\no1 endrepeat\nG90", {
-    refused: "read/branch read/subprogram",
-    because: "we read no subprograms, loops and branches",
-  }),
-  blocks("condition", "o1 if [1 GT 0]\nG0 X1\no1 endif", {
-    refused: "read/branch read/subprogram",
-    because: "we read no subprograms, loops and branches",
-  }),
-  blocks("call", "o100 sub\nG0 X1\no100 endsub\no100 call", {
-    refused: "read/subprogram",
-    because: "we read no subprograms, loops and branches",
-  }),
-  blocks("call by M98", "M98 P100", { refused: "read/subprogram" }),
+  blocks("call by M98 of what is not there", "M98 P100", { refused: "read/unknown-subprogram" }),
   whole("percent lines", `%\n${lines}%\n`),
   whole("percent at the start alone", `%\n${lines}`),
   whole("percent with blanks", `  %  \n${lines}`),
@@ -138,7 +120,7 @@ export const textPrograms = [
   whole("program number", `%\nO1234\n${lines}%\n`),
   whole("program number with a comment", `O0001 (PLATE)\n${lines}`),
   whole("program number behind blocks", "G21 G90\nO1234\nM2\n", {
-    refused: "read/subprogram",
+    refused: "read/structure",
     because: "an O word further down is the label of a subprogram",
   }),
   whole("line ends of two bytes", lines.replaceAll("\n", "\r\n")),
