@@ -17,7 +17,7 @@ import type { Target } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { packing } from "./packing.ts";
-import { prepareDialect, prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
+import { prepareDialect, prepareJob, programOptionsOf, refusedResult, simulationOf } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
@@ -26,6 +26,7 @@ import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } fr
 /** `tapewright sheet`: the set-up sheet of a job, proved or refused. Gives the exit code that `post` gives. */
 export async function runSheet(args: SheetArguments): Promise<number> {
   const options = programOptionsOf(args);
+  const simulate = simulationOf(args);
   const { output } = args;
   if (output !== undefined && output !== standardStream && !/\.html?$/i.test(output))
     throw usageError(`--output is the name of a page, such as plate.html, and not ${output}.`);
@@ -38,7 +39,8 @@ export async function runSheet(args: SheetArguments): Promise<number> {
     const target = targetOf(args, job, loaded);
     const emitter = (await import(loaded.emitter)) as Emitter;
     const means = { dialect: loaded.dialect, emitter, createDigest };
-    const made = sheet({ ...means, named: namedInputs(args, job, loaded), ...jobInput(job) });
+    const simulation = simulate === undefined ? {} : { simulate };
+    const made = sheet({ ...means, ...simulation, named: namedInputs(args, job, loaded), ...jobInput(job) });
     const drawn =
       made.sheet.verdict === "proved" ? plotUnder({ ...means, ...jobInput(job) }, packing).plot : undefined;
     const result = await writeSheet(made, drawn, target, job, loaded);
@@ -116,8 +118,17 @@ function hashed(input: Input): HashedFile {
 }
 
 /** Options that change the program, as they can be typed again. */
-function optionsOf({ only, from, spindleHolds, setup, cl = [], head, readAs }: SheetArguments): string[] {
-  const named = { only, from, "spindle-holds": spindleHolds, setup, head, "read-as": readAs };
+function optionsOf({
+  only,
+  from,
+  spindleHolds,
+  setup,
+  rack,
+  cl = [],
+  head,
+  readAs,
+}: SheetArguments): string[] {
+  const named = { only, from, "spindle-holds": spindleHolds, setup, rack, head, "read-as": readAs };
   return [
     ...Object.entries(named).flatMap(([name, value]) => (value === undefined ? [] : [`--${name} ${value}`])),
     ...cl.map((value) => `--cl ${value}`),

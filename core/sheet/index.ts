@@ -45,7 +45,12 @@ export function sheet(input: SheetInput): SheetOutcome {
       ...(program === undefined ? {} : { program }),
       ...(work === undefined
         ? {}
-        : { plan: sheetPlan(input, work, program ? provedRows(input) : refusedRows(work), program) }),
+        : {
+            plan: sheetPlan(input, work, program ? provedRows(input) : refusedRows(work), {
+              program,
+              simulation: outcome.summary.simulation,
+            }),
+          }),
     },
   };
 }

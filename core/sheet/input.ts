@@ -1,9 +1,11 @@
 import type { HashedFile } from "#report";
-import type { JobInput, Means } from "../inputs.ts";
+import type { JobInput, Means, SimulationChoice } from "../inputs.ts";
 
 /** What a sheet is made from. */
 export interface SheetInput extends JobInput, Means {
   readonly named: NamedInputs;
+  /** Simulate the stock; it changes no program. */
+  readonly simulate?: SimulationChoice;
 }
 
 /** The files behind a sheet as the user knows them, with their hashes. */

@@ -1,7 +1,7 @@
 /** The facts of a sheet about a job that can be read. */
 import type { MachineFacts } from "#base";
 import { chooseOperations } from "#job";
-import type { SheetMachine, SheetPlan, SheetProgram } from "#report";
+import type { SheetMachine, SheetPlan, SheetProgram, SimulationFigures } from "#report";
 import { openInput } from "#retrace";
 import type { Undertaking } from "../undertaking.ts";
 import { airCutOf } from "./air-cut.ts";
@@ -10,6 +10,7 @@ import type { SheetInput } from "./input.ts";
 import { jobTexts } from "./job-texts.ts";
 import { sheetOperation } from "./operations.ts";
 import type { ProgramRow } from "./program-rows.ts";
+import { removedBy } from "./removed.ts";
 import { createSpan, widen } from "./span.ts";
 import { sheetStops } from "./stops.ts";
 import { takeRow } from "./take-row.ts";
@@ -29,7 +30,10 @@ export function sheetPlan(
   input: SheetInput,
   work: Undertaking,
   rows: Iterable<ProgramRow>,
-  program: SheetProgram | undefined,
+  {
+    program,
+    simulation,
+  }: { readonly program: SheetProgram | undefined; readonly simulation: SimulationFigures | undefined },
 ): SheetPlan {
   const tally = count(work, rows);
   const measure = createMeasure(work.units);
@@ -44,7 +48,10 @@ export function sheetPlan(
     tools,
     rack: work.facts.rack.map((tool, index) => ({ pocket: index + 1, tool })),
     ...(work.facts.spindleHolds === undefined ? {} : { spindleHolds: work.facts.spindleHolds }),
-    operations: tally.operations.map((one, index) => sheetOperation(one, texts.notes[index], measure)),
+    operations: tally.operations.map((one, index) => ({
+      ...sheetOperation(one, texts.notes[index], measure),
+      ...removedBy(one.operation.id, simulation, work.units),
+    })),
     stops: sheetStops({ tally, texts, tools, machine: work.machine }),
     assumptions: work.summary().assumptions,
     ...(airCut === undefined ? {} : { airCut }),

@@ -47,5 +47,5 @@ const doing = {
     return `Put in tool ${String(tool)}${words === undefined ? "" : `, ${words}`}${set}.`;
   },
   "empty-spindle": () => "Take any tool out of the spindle, and clamp it empty.",
-  reload: ({ messages }) => `Load the rack: ${messages.join(" ")}`,
+  reload: ({ messages }) => `Load the rack: ${messages.join("; ")}.`,
 } as const satisfies Record<StopKind, (stop: StopTally, input: StopsInput) => string>;

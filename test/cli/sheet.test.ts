@@ -108,6 +108,36 @@ test("the same sheet twice is the same bytes, wherever it is made", () => {
   expect(first).not.toMatch(/20\d\d-\d\d-\d\d/);
 });
 
+test("with --simulate each operation says what it takes away, as post reports it", () => {
+  const words = [plateJob, "-d", plateDialect, "--simulate", "--resolution", "1"];
+  const { status, report } = runJson(["sheet", ...words, "-o", "cut.html"], here);
+  const posted = runJson(["post", ...words, "-o", "cut.tap"], here).report;
+  expect({ status, verdict: report.verdict }).toEqual({ status: 0, verdict: "proved" });
+  expect(report.findings).toEqual(posted.findings);
+  const { operations } = posted.summary["simulation"] as { operations: { id: string; removed: number }[] };
+  const wanted = operations.map(({ id, removed }) => [id, Number((removed / 1000).toFixed(2))]);
+  expect(wanted).toHaveLength(13);
+  expect(factsOf(report.summary).plan?.operations.map(({ id, removed }) => [id, removed])).toEqual(wanted);
+  expect(readFileSync(join(folder, "cut.html"), "utf8")).toContain("Takes away, cm\u00b3");
+  expect(readFileSync(join(folder, "twice.html"), "utf8")).not.toContain("Takes away");
+  expect(run(["sheet", plateJob, "-d", plateDialect, "--resolution", "1"], here).status).toBe(2);
+});
+
+test("a rack that is loaded anew has its stops on the sheet, each with what goes where", () => {
+  const dialect = readFileSync(plateDialect, "utf8").replace("count: 6", "count: 3");
+  put(folder, "three.dialect.yaml", dialect);
+  const { report } = runJson(["sheet", plateJob, "-d", "three.dialect.yaml", "-o", "three.html"], here);
+  expect(report.verdict).toBe("proved");
+  const reloads = factsOf(report.summary).plan?.stops.filter(({ kind }) => kind === "reload") ?? [];
+  expect(reloads.length).toBeGreaterThan(0);
+  const page = readFileSync(join(folder, "three.html"), "utf8");
+  for (const { text, operation } of reloads) {
+    expect(text).toMatch(/^Load the rack: .*POCKET \d TOOL \d OUT, TOOL \d IN/);
+    expect(operation).toMatch(/^op\d+$/);
+    expect(page).toContain(text);
+  }
+});
+
 test("a program that is read as a job, and cutter location source, have sheets as well", () => {
   expect(run(["post", plateJob, "-d", plateDialect, "-o", "old.tap"], here).status).toBe(0);
   const { status, report } = runJson(["sheet", "old.tap", "--read-as", plateDialect, "-d", "rs274ngc"], here);

@@ -53,7 +53,7 @@ dd { margin: 0; font-variant-numeric: tabular-nums; }
 .rack { display: flex; flex-wrap: wrap; gap: 0.5rem; list-style: none; margin: 0.5rem 0; padding: 0; }
 .rack li { border: 2px solid var(--ink); padding: 0.2rem 0.6rem; text-align: center; font-size: 0.9rem; }
 .rack strong { display: block; font-size: 1.25rem; }
-.backplot { margin: 0.75rem 0; padding: 0.75rem; background: #fff; color: #111; border: 1px solid var(--line); }
+.backplot { --paper: #fff; --ink: #111; --soft: #454d52; margin: 0.75rem 0; padding: 0.75rem; background: #fff; color: #111; border: 1px solid var(--line); }
 .backplot > svg { display: block; width: 100%; height: auto; }
 .backplot ul { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.25rem 1.5rem; }
 .found { padding-left: 1.2rem; }

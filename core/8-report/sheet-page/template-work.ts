@@ -5,7 +5,7 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 <table class="operations">
 <thead><tr>{{#if hasLines}}<th scope="col" class="number">From line</th>{{/if}}<th scope="col">Operation</th><th scope="col">Tool</th><th scope="col">Work offset</th><th scope="col" class="number">Spindle, 1/min</th>
 <th scope="col" class="number">Cutting speed, {{speed}}</th><th scope="col" class="number">Feed, {{feed}}</th><th scope="col" class="number">Chip load, {{tooth}}</th>
-<th scope="col" class="number">Lowest Z, {{length}}</th><th scope="col">Coolant</th></tr></thead>
+<th scope="col" class="number">Lowest Z, {{length}}</th><th scope="col">Coolant</th>{{#if hasVolumes}}<th scope="col" class="number">Takes away, {{volume}}</th>{{/if}}</tr></thead>
 <tbody>
 {{#each operations}}
 <tr>{{#if hasLine}}<td class="number" data-head="From line">{{line}}</td>{{/if}}<th scope="row"><strong>{{id}}</strong>{{#if name}}<br>{{name}}{{/if}}{{#each notes}}<br><span class="small">- {{this}}</span>{{/each}}</th>
@@ -13,7 +13,7 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 <td class="number loose" data-head="Cutting speed, {{speed}}">{{cuttingSpeed}}</td>
 <td class="number" data-head="Feed, {{feed}}">{{#each feeds}}<span class="use">{{use}}</span> {{text}}<br>{{/each}}</td>
 <td class="number" data-head="Chip load, {{tooth}}">{{#each feeds}}{{tooth}}<br>{{/each}}</td>
-<td class="number" data-head="Lowest Z, {{unit}}">{{lowest}}</td><td data-head="Coolant">{{coolant}}</td></tr>
+<td class="number" data-head="Lowest Z, {{unit}}">{{lowest}}</td><td data-head="Coolant">{{coolant}}</td>{{#if hasVolume}}<td class="number" data-head="Takes away, {{volume}}">{{removed}}</td>{{/if}}</tr>
 {{/each}}
 </tbody>
 </table>

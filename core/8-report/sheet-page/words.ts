@@ -14,6 +14,7 @@ export const unitWords = {
     revolution: "mm/rev",
     tooth: "mm/tooth",
     speed: "m/min",
+    volume: "cm³",
     system: "millimetres",
   },
   inch: {
@@ -22,6 +23,7 @@ export const unitWords = {
     revolution: "in/rev",
     tooth: "in/tooth",
     speed: "ft/min",
+    volume: "in³",
     system: "inches",
   },
 } as const satisfies Record<UnitSystem, Record<string, string>>;

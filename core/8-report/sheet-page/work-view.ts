@@ -7,9 +7,16 @@ import { rangeText, unknown, valueText } from "./words.ts";
 
 export function workView({ operations, stops }: SheetPlan, units: UnitWords) {
   const hasLines = operations.some(({ line }) => line !== undefined);
+  const hasVolumes = operations.some(({ removed }) => removed !== undefined);
   return {
     hasLines,
-    operations: operations.map((operation) => operationView(operation, units, hasLines)),
+    hasVolumes,
+    operations: operations.map((operation) => ({
+      ...operationView(operation, units, hasLines),
+      hasVolume: hasVolumes,
+      removed: valueText(operation.removed),
+      volume: units.volume,
+    })),
     stops: stops.map((stop, index) => stopView(stop, index + 1, hasLines)),
   };
 }

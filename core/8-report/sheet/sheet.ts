@@ -175,6 +175,8 @@ export interface SheetOperation {
   readonly lowest?: number;
   readonly clearance: number;
   readonly coolant: readonly string[];
+  /** Material that it takes away, cm3 or cubic inches; absent where the stock was not simulated. */
+  readonly removed?: number;
   /** Notes of the job in it, in order. */
   readonly notes: readonly string[];
   /** Notes that are left out. */

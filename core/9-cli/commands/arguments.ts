@@ -66,7 +66,7 @@ export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
 }
 
 /** Arguments of `sheet`. */
-export interface SheetArguments extends ProgramArguments {
+export interface SheetArguments extends ProgramArguments, SimulationArguments {
   readonly input: string;
   readonly output?: string | undefined;
 }

@@ -8,6 +8,7 @@ import {
   readingOptions,
   reportOptions,
   sheetOutput,
+  simulationOptions,
 } from "./options.ts";
 
 const footer = `Writes a page that stands alone and prints on A4 and Letter: set-up drawing,
@@ -30,6 +31,7 @@ export function sheetCommand(end: (code: number) => void): CommandModule<object,
         .options(dialectOptions)
         .options(sheetOutput)
         .options(programOptions)
+        .options(simulationOptions)
         .options(readingOptions)
         .options(reportOptions)
         .epilogue(footer),
