@@ -45,10 +45,10 @@ function angleAlong(shape: ArcShape, angle: number): number {
 
 /**
  * Sets the centre of an arc given by signed radius (NISTIR 6556 3.5.3.1): above 0 it sweeps up to half a turn.
- * A chord longer than the diameter puts the centre on its middle.
+ * A chord longer than the diameter, or none, puts the centre on its middle.
  */
 export function centreByRadius(
-  shape: ArcShape,
+  shape: Pick<ArcShape, "centre1" | "centre2">,
   p0: number,
   q0: number,
   p1: number,
@@ -60,7 +60,7 @@ export function centreByRadius(
   const dq = q1 - q0;
   const chord = Math.sqrt(dp * dp + dq * dq);
   const height = Math.sqrt(Math.max(radius * radius - (chord * chord) / 4, 0));
-  const side = (sense * Math.sign(radius) * height) / chord;
+  const side = chord === 0 ? 0 : (sense * Math.sign(radius) * height) / chord;
   shape.centre1 = (p0 + p1) / 2 - side * dq;
   shape.centre2 = (q0 + q1) / 2 + side * dp;
 }

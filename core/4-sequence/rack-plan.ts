@@ -152,7 +152,10 @@ function checkSize(tool: Tool, rack: RackFacts, measured: number | undefined, re
     report(refusal("limit/tool", `tool ${String(tool.number)} ${message}`, fix, tool.source, key));
   };
   const inMillimetres = (length: number): string => `${String(length / atomsPerMillimetre)} mm`;
-  if (tool.diameter > rack.widest) {
+  if (!isDiameterKnown(tool.diameter) && rack.widest !== Infinity) {
+    const message = `states no diameter, and the rack takes tools up to ${inMillimetres(rack.widest)} wide`;
+    refuse(message, "state the tool's `diameter` in the job or the head file", "machine.rack.widest");
+  } else if (tool.diameter > rack.widest) {
     const message = `is ${inMillimetres(tool.diameter)} wide and the rack takes ${inMillimetres(rack.widest)}`;
     refuse(message, "swap it by the operator, or use a smaller one", "machine.rack.widest");
   }

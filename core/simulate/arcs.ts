@@ -1,4 +1,4 @@
-import { rowKind } from "#base";
+import { centreByRadius, rowKind } from "#base";
 
 /** An arc in its plane: places along the plane's first and second axis, mm. */
 export interface Arc {
@@ -37,7 +37,9 @@ export function arcOf(
   turns: number,
 ): Arc {
   const sense = turns < 0 ? -1 : 1;
-  const [centre1, centre2] = kind >= rowKind.radiusXy ? centreOf(from, to, given[0], sense) : given;
+  const centre = { centre1: given[0], centre2: given[1] };
+  if (kind >= rowKind.radiusXy) centreByRadius(centre, ...from, ...to, given[0], sense);
+  const { centre1, centre2 } = centre;
   const start = Math.atan2(from[1] - centre2, from[0] - centre1);
   const end = Math.atan2(to[1] - centre2, to[0] - centre1);
   const closed = from[0] === to[0] && from[1] === to[1];
@@ -51,20 +53,6 @@ export function arcOf(
     radius: Math.hypot(from[0] - centre1, from[1] - centre2),
     endRadius: Math.hypot(to[0] - centre1, to[1] - centre2),
   };
-}
-
-/** Centre of an arc by signed radius: above 0 it sweeps up to half a turn (NISTIR 6556 3.5.3.1). */
-function centreOf(
-  from: readonly [number, number],
-  to: readonly [number, number],
-  radius: number,
-  sense: number,
-): [number, number] {
-  const [d1, d2] = [to[0] - from[0], to[1] - from[1]];
-  const chord = Math.hypot(d1, d2);
-  const height = Math.sqrt(Math.max(radius * radius - (chord * chord) / 4, 0));
-  const side = chord === 0 ? 0 : (sense * Math.sign(radius) * height) / chord;
-  return [(from[0] + to[0]) / 2 - side * d2, (from[1] + to[1]) / 2 + side * d1];
 }
 
 /** How many chords an arc needs so that none is farther from it than `error`, mm: e = r (1 - cos(angle / 2)). */

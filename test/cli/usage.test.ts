@@ -35,6 +35,15 @@ const mistakes: readonly (readonly [words: string, says: string])[] = [
   ["job plate.cls --cl rapd=modal", "--cl has no key `rapd`; did you mean `rapid`?"],
   ["job plate.cls --cl", "--cl needs a value."],
   ["job plate.cls --head a --head b", "--head is given twice."],
+  [
+    "job plate.ngc --read-as rs274ngc --cl units=mm",
+    "--cl is for cutter location source, and --read-as for a program.",
+  ],
+  [
+    "job plate.ngc --read-as rs274ngc --input-form cl",
+    "--read-as says that the job is a program, and --input-form that it is cl.",
+  ],
+  ["job plate.ngc --read-as", "--read-as needs a value."],
   ["job plate --input-form apt", "--input-form can be json, cl, and not apt."],
   ["post plate.json -d x --resolution 0.5", "--resolution goes with --simulate."],
   [

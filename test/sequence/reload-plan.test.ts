@@ -161,9 +161,14 @@ describe("which tools stay", () => {
   });
 
   test("the tool leaves that is used again last", () => {
-    const { reloads } = planReloads(needs({ uses: [1, 2, 3, 4, 2, 1, 3] }));
-    // Before tool 4: 2 is next, then 1, then 3.
-    expect(reloads[0]).toEqual({ before: 3, rack: [1, 2, 4] });
+    // Tools 4 and 6 are nowhere together, so that tool 4 needs one pocket of three alone: of 1, 2 and 3, 1 is used last.
+    const clash: RackNeeds["clash"] = (_pocket, tool, _at, other) => tool + other === 10 && tool !== other;
+    const { reloads } = planReloads(needs({ uses: [1, 2, 3, 4, 6, 2, 3, 1], clash }));
+    expect(reloads).toEqual([
+      { before: 3, rack: [4, 2, 3] },
+      { before: 4, rack: [6, 2, 3] },
+      { before: 7, rack: [1, 2, 3] },
+    ]);
   });
 
   test("what is in the rack stays in its place, empty pockets are filled first", () => {
