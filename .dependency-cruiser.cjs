@@ -25,7 +25,7 @@ const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
   comment: "The folders are the pipeline: a stage knows what comes before it.",
   severity: "error",
   from: { path: `^core/${stage}/` },
-  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|why|index)\\.ts$", "^core/compare/"] },
+  to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|why|index)\\.ts$", "^core/(compare|sheet)/"] },
 }));
 
 module.exports = {
@@ -70,6 +70,20 @@ module.exports = {
       severity: "error",
       from: { path: "^core/", pathNot: "^core/compare/" },
       to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
+    },
+    {
+      name: "sheet-through-the-indexes",
+      comment: "The set-up sheet reaches stages through their index.ts alone, and leaves 9-cli alone.",
+      severity: "error",
+      from: { path: "^core/sheet/" },
+      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+    },
+    {
+      name: "reach-the-sheet-through-its-index",
+      comment: "What stands behind its index.ts is its own business.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/sheet/" },
+      to: { path: "^core/sheet/(?!index\\.ts$)" },
     },
     {
       name: "plot-is-called-by-the-command",

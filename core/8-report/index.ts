@@ -32,12 +32,15 @@ export type { JsonFinding } from "./json.ts";
 export { locate } from "./locate.ts";
 export type { Located, Sources, SourceText } from "./locate.ts";
 export { count } from "./outcome.ts";
-export type { ProofFacts, Reportable, Summary, Verdict } from "./outcome.ts";
+export type { ProofFacts, Reportable, SimulationFigures, Summary, Verdict } from "./outcome.ts";
 export { createPaint } from "./paint.ts";
 export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";
 export type { Layout } from "./text-findings.ts";
 export { comparePage } from "./compare-page/compare-page.ts";
+export { sheetText } from "./text-sheet.ts";
+export { sheetPage } from "./sheet-page/sheet-page.ts";
+export type { SheetPageInput } from "./sheet-page/sheet-page-input.ts";
 export { programText, readingText, tally } from "./text-result.ts";
 export { changedText } from "./text-changed.ts";
 export type { ChangedBlocks, ChangedRun } from "./text-changed.ts";
@@ -53,6 +56,28 @@ export { withCorrectedBlocks } from "./corrected.ts";
 export type { Correction } from "./corrected.ts";
 export { ruleChapters, rulesPage } from "./rules.ts";
 export type { RuleChapter } from "./rules.ts";
+export type {
+  AirCut,
+  CheckStep,
+  Extents,
+  FeedUse,
+  HashedFile,
+  Range,
+  SetupSheet,
+  SheetBox,
+  SheetDialect,
+  SheetFeed,
+  SheetMachine,
+  SheetOffset,
+  SheetOperation,
+  SheetPlan,
+  SheetProgram,
+  SheetStop,
+  SheetTool,
+  StopKind,
+  ToolReach,
+  Triple,
+} from "./sheet/sheet.ts";
 export type {
   Extent,
   Packing,

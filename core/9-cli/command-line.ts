@@ -5,6 +5,7 @@ import { dialectCommand } from "./commands/dialect.ts";
 import { postCommand } from "./commands/post.ts";
 import { plotCommand } from "./commands/plot.ts";
 import { jobCommand } from "./commands/job.ts";
+import { sheetCommand } from "./commands/sheet.ts";
 import { proveCommand } from "./commands/prove.ts";
 import { whyCommand } from "./commands/why.ts";
 import { examples } from "./commands/options.ts";
@@ -41,6 +42,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
     .command(proveCommand(end))
     .command(compareCommand(end))
     .command(whyCommand(end))
+    .command(sheetCommand(end))
     .command(plotCommand(end))
     .command(jobCommand(end))
     .command(dialectCommand(end, words))
@@ -50,7 +52,7 @@ function createCommands(words: readonly string[], end: (code: number) => void): 
         ["post --help", "how a command works"],
       ),
     )
-    .demandCommand(1, "Say what to do: post, prove, compare, why, plot, job or dialect.")
+    .demandCommand(1, "Say what to do: post, prove, compare, why, sheet, plot, job or dialect.")
     .check(refuseRepeats, true)
     .strict()
     .parserConfiguration({ "boolean-negation": false, "dot-notation": false, "parse-numbers": false })

@@ -1,6 +1,5 @@
-import { deflateSync, inflateSync } from "node:zlib";
 import type { Emitter } from "#emit";
-import type { Located, Packing, Plot, Reportable, Sources } from "#report";
+import type { Located, Plot, Reportable, Sources } from "#report";
 import { locate, plotDrawing, plotPage, plotText } from "#report";
 import type { PlotOutcome } from "../plot/index.ts";
 import { plotJobAlone, plotUnder } from "../plot/index.ts";
@@ -12,6 +11,7 @@ import { putText } from "./files/put-text.ts";
 import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
+import { packing } from "./packing.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
@@ -62,12 +62,6 @@ async function plot(args: PlotArguments, output: string): Promise<Reportable> {
     return refusedResult([error.finding]);
   }
 }
-
-/** Quick rather than small: a page of a million motions is packed and unpacked a few times. */
-const packing: Packing = {
-  deflate: (bytes) => deflateSync(bytes, { level: 5 }),
-  inflate: (bytes) => inflateSync(bytes),
-};
 
 async function compute(job: PlannedJob, loaded: LoadedDialect | undefined): Promise<PlotOutcome> {
   if (loaded === undefined) return plotJobAlone(jobInput(job), packing);

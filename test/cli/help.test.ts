@@ -9,6 +9,7 @@ const pages = [
   ["post"],
   ["prove"],
   ["why"],
+  ["sheet"],
   ["job"],
   ["compare"],
   ["plot"],
@@ -49,6 +50,8 @@ test("every option of the contract stands on the page of its command", () => {
   const { stdout: why } = run(["why", "--help"], { cwd: folder });
   for (const option of [...shared, ...program, ...reading, "--line", "--step", "--key"])
     expect(why).toContain(option);
+  const { stdout: sheet } = run(["sheet", "--help"], { cwd: folder });
+  for (const option of [...shared, ...program, ...reading, "--output"]) expect(sheet).toContain(option);
   expect(run(["dialect", "show", "--help"], { cwd: folder }).stdout).toContain("--diff");
   const { stdout: prove } = run(["prove", "--help"], { cwd: folder });
   for (const option of [...shared, ...program, ...reading, "--output"]) expect(post).toContain(option);

@@ -5,7 +5,7 @@ import { run, temporaryFolder } from "./command.ts";
 const folder = temporaryFolder();
 
 const mistakes: readonly (readonly [words: string, says: string])[] = [
-  ["", "Say what to do: post, prove, compare, why, plot, job or dialect."],
+  ["", "Say what to do: post, prove, compare, why, sheet, plot, job or dialect."],
   ["pots plate.json", "There is no command `pots`. Did you mean `post`?"],
   ["dialect lst", "There is no command `lst`. Did you mean `list`?"],
   ["dialect bild x", "There is no command `bild`. Did you mean `build`?"],

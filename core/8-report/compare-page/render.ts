@@ -13,7 +13,7 @@ import type {
   StatedAt,
 } from "../compare-answer.ts";
 import { counted, exampleWords, groupedDigits, lettered, letterOf } from "../compare-places.ts";
-import type { Located } from "../locate.ts";
+import { findingView } from "../finding-view.ts";
 import { pairSummary, sizesOf } from "../text-compare.ts";
 import { pageStyle } from "./style.ts";
 import { pageTemplate } from "./template.ts";
@@ -56,25 +56,6 @@ function foundView({ name, findings }: ComparedProgram, index: number) {
   const grave = findings.filter(({ severity }) => severity !== "note");
   if (grave.length === 0) return [];
   return [{ letter: letterOf(index), name: clean(name), findings: grave.map(findingView) }];
-}
-
-function findingView({ rule, severity, message, fix, file, line, origin }: Located) {
-  return {
-    rule,
-    severity,
-    message: sentence(message),
-    fix: fix === undefined ? "" : sentence(fix),
-    place: file === undefined ? "" : clean(line === undefined ? file : `${file}:${line}`),
-    key:
-      origin === undefined || origin.file === "" ? "" : clean(`${origin.key}, ${origin.file}:${origin.line}`),
-  };
-}
-
-/** "the job asks" -> "The job asks." */
-function sentence(text: string): string {
-  const said = clean(text);
-  const begun = said.charAt(0).toUpperCase() + said.slice(1);
-  return /[.!?]$/.test(begun) ? begun : `${begun}.`;
 }
 
 function pairView(pair: ComparedPair, index: number) {

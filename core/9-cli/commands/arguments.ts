@@ -69,6 +69,12 @@ export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
   readonly output?: string | undefined;
 }
 
+/** Arguments of `sheet`. */
+export interface SheetArguments extends ProgramArguments, SimulationArguments {
+  readonly input: string;
+  readonly output?: string | undefined;
+}
+
 /** Arguments of `plot`. */
 export interface PlotArguments extends Omit<ProgramArguments, "dialect"> {
   readonly input: string;

@@ -69,6 +69,16 @@ export const severalDialects = {
   },
 } as const satisfies Record<string, Options>;
 
+/** The option of the command that writes a set-up sheet. */
+export const sheetOutput = {
+  output: {
+    alias: "o",
+    type: "string",
+    requiresArg: true,
+    describe: "file for the sheet, .html, - for standard output; else it goes beside the job",
+  },
+} as const satisfies Record<string, Options>;
+
 /** Options of the command that draws. */
 export const plotOptions = {
   dialect: {
@@ -248,7 +258,16 @@ export const shortOptions: Readonly<Record<string, string>> = {
 };
 
 /** Every command, and every command of `dialect`. */
-export const commands: readonly string[] = ["post", "prove", "compare", "why", "plot", "job", "dialect"];
+export const commands: readonly string[] = [
+  "post",
+  "prove",
+  "compare",
+  "why",
+  "sheet",
+  "plot",
+  "job",
+  "dialect",
+];
 export const dialectCommands: readonly string[] = ["list", "show", "new", "infer", "check", "test", "build"];
 
 /** Codes of the end, for the foot of a help page. */

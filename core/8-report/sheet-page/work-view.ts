@@ -1,0 +1,80 @@
+/** Operations and stops as the page shows them. */
+import { clean } from "../clean.ts";
+import { groupedDigits } from "../compare-places.ts";
+import type { SheetFeed, SheetOperation, SheetPlan, SheetStop } from "../sheet/sheet.ts";
+import type { UnitWords } from "./words.ts";
+import { rangeText, unknown, valueText } from "./words.ts";
+
+export function workView({ operations, stops }: SheetPlan, units: UnitWords) {
+  const hasLines = operations.some(({ line }) => line !== undefined);
+  const hasVolumes = operations.some(({ removed }) => removed !== undefined);
+  return {
+    hasLines,
+    hasVolumes,
+    operations: operations.map((operation) => ({
+      ...operationView(operation, units, hasLines),
+      hasVolume: hasVolumes,
+      removed: valueText(operation.removed),
+      volume: units.volume,
+    })),
+    stops: stops.map((stop, index) => stopView(stop, index + 1, hasLines)),
+  };
+}
+
+function operationView(operation: SheetOperation, units: UnitWords, hasLine: boolean) {
+  const { id, name, tool, workOffset, direction, feedMode, feeds, coolant, notes, moreNotes } = operation;
+  return {
+    id: clean(id),
+    name: name === id ? "" : clean(name),
+    notes: [...notes.map(clean), ...(moreNotes === 0 ? [] : [`${moreNotes} more notes stand in the job`])],
+    tool,
+    offset: workOffset,
+    hasLine,
+    line: lineText(operation.line),
+    rpm: rangeText(operation.rpm),
+    direction: direction ?? "",
+    cuttingSpeed: rangeText(operation.cuttingSpeed),
+    feeds: feeds.map((feed) => feedView(feed, feedMode, units)),
+    lowest: valueText(operation.lowest),
+    coolant: coolant.length === 0 ? "off" : coolant.join(", "),
+    speed: units.speed,
+    feed: units.feed,
+    tooth: units.tooth,
+    unit: units.length,
+  };
+}
+
+function lineText(line: number | undefined): string {
+  return line === undefined ? unknown : groupedDigits(line);
+}
+
+/** A feed that is not per minute has its unit beside it. */
+function feedView(
+  { use, feed, perTooth }: SheetFeed,
+  feedMode: SheetOperation["feedMode"],
+  units: UnitWords,
+) {
+  const unit = {
+    "per-minute": "",
+    "per-revolution": ` ${units.revolution}`,
+    "inverse-time": " 1/min (inverse time)",
+  }[feedMode];
+  const isTap = use === "tap";
+  return {
+    use: isTap ? "lead" : use,
+    text: `${rangeText(feed)}${isTap ? ` ${units.revolution}` : unit}`,
+    tooth: rangeText(perTooth),
+  };
+}
+
+function stopView({ operation, text, message, optional, line }: SheetStop, number: number, hasLine: boolean) {
+  return {
+    number,
+    at: operation === undefined ? "the start" : clean(operation),
+    text: clean(text),
+    message: clean(message),
+    optional,
+    hasLine,
+    line: lineText(line),
+  };
+}

@@ -1,0 +1,136 @@
+import { basename } from "node:path";
+import type { Emitter } from "#emit";
+import type { HashedFile, Plot, Reportable, SetupSheet } from "#report";
+import { locate, sheetPage, sheetText } from "#report";
+import { plotUnder } from "../plot/index.ts";
+import type { NamedInputs, SheetOutcome } from "../sheet/index.ts";
+import { sheet } from "../sheet/index.ts";
+import type { SheetArguments } from "./commands/arguments.ts";
+import type { LoadedDialect } from "./dialects/loaded.ts";
+import { readChain } from "./dialects/read-chain.ts";
+import { exitCode } from "./exit-code.ts";
+import type { Input } from "./files/input.ts";
+import { byteSource, refuseChanged, standardStream } from "./files/input.ts";
+import { putText } from "./files/put-text.ts";
+import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
+import type { Target } from "./files/target.ts";
+import { isCarried } from "./files/world.ts";
+import { reportOptionsOf, show } from "./output.ts";
+import { packing } from "./packing.ts";
+import { prepareDialect, prepareJob, programOptionsOf, refusedResult, simulationOf } from "./prepare.ts";
+import { usageError } from "./usage.ts";
+import { createDigest, jobInput } from "./work/compute.ts";
+import type { PlannedJob } from "./work/plan.ts";
+import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
+
+/** `tapewright sheet`: the set-up sheet of a job, proved or refused. Gives the exit code that `post` gives. */
+export async function runSheet(args: SheetArguments): Promise<number> {
+  const options = programOptionsOf(args);
+  const simulate = simulationOf(args);
+  const { output } = args;
+  if (output !== undefined && output !== standardStream && !/\.html?$/i.test(output))
+    throw usageError(`--output is the name of a page, such as plate.html, and not ${output}.`);
+  const reporting = reportOptionsOf(args);
+  const loaded = await prepareDialect(args);
+  if ("verdict" in loaded) return show(loaded, reporting);
+  try {
+    const job = await prepareJob(args.input, args, options);
+    if ("verdict" in job) return show(job, reporting);
+    const target = targetOf(args, job, loaded);
+    const emitter = (await import(loaded.emitter)) as Emitter;
+    const means = { dialect: loaded.dialect, emitter, createDigest };
+    const simulation = simulate === undefined ? {} : { simulate };
+    const made = sheet({ ...means, ...simulation, named: namedInputs(args, job, loaded), ...jobInput(job) });
+    const drawn =
+      made.sheet.verdict === "proved" ? plotUnder({ ...means, ...jobInput(job) }, packing).plot : undefined;
+    const result = await writeSheet(made, drawn, target, job, loaded);
+    const isProved = made.sheet.verdict === "proved";
+    return show(result, reporting, {
+      programOnOutput: target.shown === "standard output",
+      text: (_, layout) => sheetText(result, made.sheet, layout),
+      findingsAreResult: false,
+      ...(isProved ? {} : { refusal: `${target.shown} was written, and says NOT PROVED.` }),
+      code: exitCode(result),
+    });
+  } catch (error) {
+    if (!isCarried(error)) throw error;
+    return show(refusedResult([error.finding]), reporting);
+  }
+}
+
+/** Undefined: beside the input; a job from standard input has no place beside it. */
+function targetOf({ input, output }: SheetArguments, job: PlannedJob, { paths }: LoadedDialect): Target {
+  const name = output ?? (input === standardStream ? standardStream : besideInput(input, "sheet.html"));
+  const dialects = { ...readingPaths(job.reading), ...paths };
+  return resolveTarget(name, [...jobFiles(job), ...protectedDialect(Object.values(dialects))], "page");
+}
+
+async function writeSheet(
+  { outcome, sheet: facts }: SheetOutcome,
+  plot: Plot | undefined,
+  target: Target,
+  job: PlannedJob,
+  { dialect, findings, paths }: LoadedDialect,
+): Promise<Reportable> {
+  const inputs = { job: job.input, head: headOf(job.reading), setup: job.setup?.input };
+  const sources = inputSources(inputs, createDialectSources({ ...readingPaths(job.reading), ...paths }));
+  const located = locate([...findings, ...outcome.findings], sources, dialect);
+  const page = await sheetPage({
+    sheet: facts,
+    findings: located,
+    ...(plot === undefined ? {} : { backplot: { plot, packing } }),
+  });
+  await putText(target, page, () => jobFiles(job).forEach(refuseChanged));
+  const { proof, verdict } = outcome;
+  return {
+    verdict,
+    findings: located,
+    summary: { ...outcome.summary, dialect: dialect.name, sheet: facts satisfies SetupSheet },
+    ...(proof === undefined ? {} : { proof }),
+    output: target.shown,
+  };
+}
+
+/** The files behind a sheet with their hashes, and what `post` would call the program: names alone, since folders are those of this computer. */
+function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialect): NamedInputs {
+  const { input, reading, setup } = job;
+  const head = headOf(reading);
+  const { extension } = loaded.dialect.format;
+  return {
+    job: hashed(input),
+    ...(head === undefined ? {} : { head: hashed(head) }),
+    ...(setup === undefined ? {} : { setup: hashed(setup.input) }),
+    ...(reading.form === "program" ? { readAs: readChain(reading.dialect) } : {}),
+    dialect: readChain(loaded),
+    program:
+      args.input === standardStream ? `program.${extension}` : basename(besideInput(args.input, extension)),
+    options: optionsOf(args),
+  };
+}
+
+function hashed(input: Input): HashedFile {
+  const digest = createDigest();
+  const source = byteSource(input);
+  const window = new Uint8Array(1 << 16);
+  for (let offset = 0, length; (length = source.read(offset, window)) > 0; offset += length)
+    digest.update(window.subarray(0, length));
+  return { file: basename(input.file), sha256: digest.hex() };
+}
+
+/** Options that change the program, as they can be typed again. */
+function optionsOf({
+  only,
+  from,
+  spindleHolds,
+  setup,
+  rack,
+  cl = [],
+  head,
+  readAs,
+}: SheetArguments): string[] {
+  const named = { only, from, "spindle-holds": spindleHolds, setup, rack, head, "read-as": readAs };
+  return [
+    ...Object.entries(named).flatMap(([name, value]) => (value === undefined ? [] : [`--${name} ${value}`])),
+    ...cl.map((value) => `--cl ${value}`),
+  ];
+}
