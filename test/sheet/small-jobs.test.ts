@@ -125,12 +125,14 @@ const cuts = (id: string, tool: number, more: object = {}) => ({
 const byOperator = `dialect: own
 title: Own
 extends: iso-6983
-machine: { retract: { change-position: [0, 0, 40] } }
+machine: { retract: { change-position: [-100, -90, 40] } }
 `;
 
 test("tools that the operator changes are stops with the tool's number, whatever the control can show", async () => {
   const text = job([], { operations: [cuts("op10", 1), cuts("op20", 2)] }, two);
-  const { stops } = await plan(text, "own.dialect.yaml", { texts: { "own.dialect.yaml": byOperator } });
+  const { stops, tools } = await plan(text, "own.dialect.yaml", {
+    texts: { "own.dialect.yaml": byOperator },
+  });
   expect(stops).toMatchObject([
     { kind: "tool", tool: 1, operation: "op10", text: "Put in tool 1, end-mill 10, and set Z for it." },
     {
@@ -141,6 +143,8 @@ test("tools that the operator changes are stops with the tool's number, whatever
     },
   ]);
   expect(stops[0].message).toContain("LOAD TOOL 1");
+  // The way to the change position is no way of the tool that is put in there.
+  expect(tools[1].reach[0].motion).toMatchObject({ x: { least: 0, most: 40 }, z: { least: -3, most: 10 } });
   const mute = `${byOperator}idioms: { message: none }\n`;
   const silent = await plan(text, "own.dialect.yaml", { texts: { "own.dialect.yaml": mute } });
   expect(silent.stops.map(({ tool, message }) => [tool, message])).toEqual([
@@ -159,8 +163,10 @@ test("a staged tool is not taken for the one that cuts", async () => {
   expect(stops).toEqual([]);
 });
 
+const short = [...begin, { line: { x: 25 }, feed: 600 }, { rapid: { z: 10 } }];
+
 test("two work offsets are told apart, each with its zero where that is known", async () => {
-  const text = job([], { operations: [cuts("op10", 1), cuts("op20", 1, { workOffset: 2 })] });
+  const text = job([], { operations: [cuts("op10", 1), cuts("op20", 1, { workOffset: 2, moves: short })] });
   const zero = [100, 50, -30].map((value) => value * atomsPerMillimetre) as [number, number, number];
   const setup = {
     workOffsets: [undefined, undefined, zero],
@@ -174,10 +180,11 @@ test("two work offsets are told apart, each with its zero where that is known", 
     [2, "G55", ["op20"]],
   ]);
   expect(workOffsets[0]).not.toHaveProperty("origin");
+  expect(workOffsets.map(({ extents }) => extents.x?.most)).toEqual([40, 25]);
   expect(workOffsets[0].machineExtents).toEqual({});
   expect(workOffsets[1]).toMatchObject({
     origin: [100, 50, -30],
-    machineExtents: { x: { least: 100, most: 140 } },
+    machineExtents: { x: { least: 100, most: 125 } },
   });
   expect(tools[0].reach.map(({ workOffset }) => workOffset)).toEqual([1, 2]);
 });
