@@ -49,6 +49,7 @@ export function sheet(input: SheetInput): SheetOutcome {
             plan: sheetPlan(input, work, program ? provedRows(input) : refusedRows(work), {
               program,
               simulation: outcome.summary.simulation,
+              time: outcome.summary.time,
             }),
           }),
     },

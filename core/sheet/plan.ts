@@ -1,5 +1,5 @@
 /** The facts of a sheet about a job that can be read. */
-import type { MachineFacts } from "#base";
+import type { MachineFacts, TimeParts, Times } from "#base";
 import { chooseOperations } from "#job";
 import type { SheetMachine, SheetPlan, SheetProgram, SimulationFigures } from "#report";
 import { openInput } from "#retrace";
@@ -18,7 +18,7 @@ import type { Tally } from "./tally.ts";
 import { createTally } from "./tally.ts";
 import { sheetTools } from "./tools.ts";
 import type { Measure } from "./units.ts";
-import { boxOf, createMeasure, rangeOf, rpmOf } from "./units.ts";
+import { boxOf, createMeasure, rangeOf, rounded, rpmOf } from "./units.ts";
 import { sheetOffsets } from "./work-offsets.ts";
 
 /**
@@ -33,7 +33,12 @@ export function sheetPlan(
   {
     program,
     simulation,
-  }: { readonly program: SheetProgram | undefined; readonly simulation: SimulationFigures | undefined },
+    time,
+  }: {
+    readonly program: SheetProgram | undefined;
+    readonly simulation: SimulationFigures | undefined;
+    readonly time: Times | undefined;
+  },
 ): SheetPlan {
   const tally = count(work, rows);
   const measure = createMeasure(work.units);
@@ -45,19 +50,28 @@ export function sheetPlan(
   const facts = {
     ...jobFacts(work, measure),
     workOffsets: sheetOffsets(work, format, reaches, measure),
-    tools,
+    tools: tools.map((tool) => ({
+      ...tool,
+      ...secondsOf(time?.tools.find((one) => one.tool === tool.number)),
+    })),
     rack: work.facts.rack.map((tool, index) => ({ pocket: index + 1, tool })),
     ...(work.facts.spindleHolds === undefined ? {} : { spindleHolds: work.facts.spindleHolds }),
     operations: tally.operations.map((one, index) => ({
       ...sheetOperation(one, texts.notes[index], measure),
+      ...secondsOf(time?.operations.find(({ id }) => id === one.operation.id)),
       ...removedBy(one.operation.id, simulation, work.units),
     })),
     stops: sheetStops({ tally, texts, tools, machine: work.machine }),
     assumptions: work.summary().assumptions,
     ...(airCut === undefined ? {} : { airCut }),
+    ...(time === undefined ? {} : { time }),
   };
   const checks = { ...facts, program, airCut };
   return { ...facts, before: beforeStart(checks), proveOut: proveOutSteps(checks) };
+}
+
+function secondsOf(parts: TimeParts | undefined): { time?: number } {
+  return parts === undefined ? {} : { time: rounded(parts.total, 1) };
 }
 
 function count({ job, operations, machine, facts }: Undertaking, rows: Iterable<ProgramRow>): Tally {

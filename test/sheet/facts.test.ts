@@ -204,3 +204,16 @@ test.each(
   expect(operations.every(({ line }) => (line !== undefined) === isProved)).toBe(true);
   if (isProved) expect(operations.every(({ lowest }) => lowest !== undefined)).toBe(true);
 });
+
+test("times are those that post estimates, by operation and by tool, and a refused job has none", async () => {
+  const { outcome } = postText({ job: weatherPlate }, await ready(router));
+  const { time } = outcome.summary;
+  expect(plan.time).toEqual(time);
+  const tenths = (seconds: number | undefined): number => Math.round((seconds ?? NaN) * 10) / 10;
+  expect(plan.operations.map((one) => one.time)).toEqual(time?.operations.map(({ total }) => tenths(total)));
+  expect(plan.tools.map((one) => one.time)).toEqual(time?.tools.map(({ total }) => tenths(total)));
+  const refused = await sheetOf({ job: weatherPlate, dialect: "longhand" });
+  expect(planOf(refused.sheet).operations.map((one) => one.time)).toEqual(
+    plan.operations.map(() => undefined),
+  );
+});

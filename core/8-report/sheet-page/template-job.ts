@@ -55,14 +55,14 @@ export const jobParts = `<section id="set-up" aria-labelledby="set-up-title">
 <table class="tools">
 <thead><tr><th scope="col">Ready</th><th scope="col">Tool</th>{{#if rack}}<th scope="col">Pocket</th>{{/if}}<th scope="col">Length offset</th><th scope="col">Kind</th>
 <th scope="col" class="number">Diameter, {{length}}</th><th scope="col" class="number">Flutes</th><th scope="col" class="number">Length, {{length}}</th>
-<th scope="col" class="number">Stick-out, {{length}}</th><th scope="col" class="number">Flute length, {{length}}</th><th scope="col" class="number">At most, 1/min</th></tr></thead>
+<th scope="col" class="number">Stick-out, {{length}}</th><th scope="col" class="number">Flute length, {{length}}</th><th scope="col" class="number">At most, 1/min</th>{{#if hasTimes}}<th scope="col" class="number">Time</th>{{/if}}</tr></thead>
 <tbody>
 {{#each tools}}
 <tr><td data-head="Ready"><input type="checkbox" aria-label="Tool {{number}} is ready"></td><th scope="row"><span class="key">{{number}}</span></th>{{#if pocket}}<td data-head="Pocket">{{pocket}}</td>{{/if}}<td data-head="Length offset">{{offset}}</td>
 <td class="words" data-head="Kind">{{kind}}{{#if description}}<br>{{description}}{{/if}}{{#if shape}}<br><span class="small">{{shape}}</span>{{/if}}</td>
 <td class="number" data-head="Diameter, {{unit}}">{{diameter}}</td><td class="number" data-head="Flutes">{{flutes}}</td>
 <td class="number" data-head="Length, {{unit}}">{{#if reach}}{{reach}}{{else}}<span class="fill"></span>{{/if}}{{#if lengthNote}}<br><span class="small">{{lengthNote}}</span>{{/if}}</td>
-<td class="number" data-head="Stick-out, {{unit}}">{{stickOut}}</td><td class="number" data-head="Flute length, {{unit}}">{{fluteLength}}</td><td class="number" data-head="At most, 1/min">{{maxRpm}}</td></tr>
+<td class="number" data-head="Stick-out, {{unit}}">{{stickOut}}</td><td class="number" data-head="Flute length, {{unit}}">{{fluteLength}}</td><td class="number" data-head="At most, 1/min">{{maxRpm}}</td>{{#if hasTime}}<td class="number" data-head="Time">{{time}}</td>{{/if}}</tr>
 {{/each}}
 </tbody>
 </table>

@@ -5,7 +5,7 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 <table class="operations">
 <thead><tr>{{#if hasLines}}<th scope="col" class="number">From line</th>{{/if}}<th scope="col">Operation</th><th scope="col">Tool</th><th scope="col">Work offset</th><th scope="col" class="number">Spindle, 1/min</th>
 <th scope="col" class="number">Cutting speed, {{speed}}</th><th scope="col" class="number">Feed, {{feed}}</th><th scope="col" class="number">Chip load, {{tooth}}</th>
-<th scope="col" class="number">Lowest Z, {{length}}</th><th scope="col">Coolant</th>{{#if hasVolumes}}<th scope="col" class="number">Takes away, {{volume}}</th>{{/if}}</tr></thead>
+<th scope="col" class="number">Lowest Z, {{length}}</th><th scope="col">Coolant</th>{{#if hasTimes}}<th scope="col" class="number">Time</th>{{/if}}{{#if hasVolumes}}<th scope="col" class="number">Takes away, {{volume}}</th>{{/if}}</tr></thead>
 <tbody>
 {{#each operations}}
 <tr>{{#if hasLine}}<td class="number" data-head="From line">{{line}}</td>{{/if}}<th scope="row"><strong>{{id}}</strong>{{#if name}}<br>{{name}}{{/if}}{{#each notes}}<br><span class="small">- {{this}}</span>{{/each}}</th>
@@ -13,12 +13,13 @@ export const workParts = `<section id="operations" aria-labelledby="operations-t
 <td class="number loose" data-head="Cutting speed, {{speed}}">{{cuttingSpeed}}</td>
 <td class="number" data-head="Feed, {{feed}}">{{#each feeds}}<span class="use">{{use}}</span> {{text}}<br>{{/each}}</td>
 <td class="number" data-head="Chip load, {{tooth}}">{{#each feeds}}{{tooth}}<br>{{/each}}</td>
-<td class="number" data-head="Lowest Z, {{unit}}">{{lowest}}</td><td data-head="Coolant">{{coolant}}</td>{{#if hasVolume}}<td class="number" data-head="Takes away, {{volume}}">{{removed}}</td>{{/if}}</tr>
+<td class="number" data-head="Lowest Z, {{unit}}">{{lowest}}</td><td data-head="Coolant">{{coolant}}</td>{{#if hasTime}}<td class="number" data-head="Time">{{time}}</td>{{/if}}{{#if hasVolume}}<td class="number" data-head="Takes away, {{volume}}">{{removed}}</td>{{/if}}</tr>
 {{/each}}
 </tbody>
 </table>
 </div>
-<p class="small">Chip load is feed a tooth: feed over speed and teeth. Both it and the cutting speed are worked out at the tool's whole diameter; a pointed or round tip cuts slower near its centre.</p>
+{{#if hasTimes}}<p><strong>Estimated time:</strong> {{time}} <span class="small">{{timeRests}}</span></p>
+{{/if}}<p class="small">Chip load is feed a tooth: feed over speed and teeth. Both it and the cutting speed are worked out at the tool's whole diameter; a pointed or round tip cuts slower near its centre.</p>
 </section>
 <section id="stops" aria-labelledby="stops-title">
 <h2 id="stops-title">Stops for the operator</h2>

@@ -3,15 +3,16 @@ import { clean } from "../clean.ts";
 import type { SheetPlan, SheetTool } from "../sheet/sheet.ts";
 import { axisCells } from "./set-up-view.ts";
 import type { UnitWords } from "./words.ts";
-import { extentTexts, numberText, unknown, valueText } from "./words.ts";
+import { extentTexts, numberText, secondsText, unknown, valueText } from "./words.ts";
 
 export function toolsView(plan: SheetPlan, { length }: UnitWords) {
-  const { tools, rack, machine } = plan;
+  const { tools, rack, machine, time } = plan;
   return {
     holds: holdsText(plan),
     rack: rack.map(({ pocket, tool }) => ({ pocket, tool: tool === 0 ? "empty" : `tool ${tool}` })),
     tools: tools.map((tool) => ({
       ...toolView(tool, length, machine.lengths === "operator"),
+      hasTime: time !== undefined,
       pocket: rack.length === 0 ? "" : valueText(tool.pocket),
     })),
     reaches: tools.flatMap(({ number, reach }) =>
@@ -49,6 +50,7 @@ function toolView(tool: SheetTool, unit: string, isByHand: boolean) {
     stickOut: valueText(tool.stickOut),
     fluteLength: valueText(tool.fluteLength),
     maxRpm: valueText(tool.maxRpm),
+    time: secondsText(tool.time),
     unit,
   };
 }

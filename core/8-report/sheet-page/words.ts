@@ -1,6 +1,7 @@
 /** Numbers and names as a sheet writes them. */
 import type { UnitSystem } from "#base";
 import { groupedDigits } from "../compare-places.ts";
+import { durationText } from "../time-text.ts";
 import type { Range, SheetBox, ToolReach } from "../sheet/sheet.ts";
 
 /** What stands where nothing is known. */
@@ -30,6 +31,11 @@ export const unitWords = {
 
 /** The units of one sheet. */
 export type UnitWords = (typeof unitWords)[UnitSystem];
+
+/** A time as the sheet has it: "1 min 05 s". */
+export function secondsText(seconds: number | undefined): string {
+  return seconds === undefined ? unknown : durationText(seconds);
+}
 
 /** 15915 -> "15,915"; parts of a unit stay as they are. */
 export function numberText(value: number): string {

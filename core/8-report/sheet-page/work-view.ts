@@ -1,24 +1,36 @@
 /** Operations and stops as the page shows them. */
 import { clean } from "../clean.ts";
+import { timeText } from "../time-text.ts";
 import { groupedDigits } from "../compare-places.ts";
 import type { SheetFeed, SheetOperation, SheetPlan, SheetStop } from "../sheet/sheet.ts";
 import type { UnitWords } from "./words.ts";
-import { rangeText, unknown, valueText } from "./words.ts";
+import { rangeText, secondsText, unknown, valueText } from "./words.ts";
 
-export function workView({ operations, stops }: SheetPlan, units: UnitWords) {
+export function workView(plan: SheetPlan, units: UnitWords) {
+  const { operations, stops } = plan;
   const hasLines = operations.some(({ line }) => line !== undefined);
+  const { time } = plan;
   const hasVolumes = operations.some(({ removed }) => removed !== undefined);
   return {
     hasLines,
     hasVolumes,
+    hasTimes: time !== undefined,
+    time: time && sentence(timeText(time)),
+    timeRests: time?.assumptions.map(clean).join(" "),
     operations: operations.map((operation) => ({
       ...operationView(operation, units, hasLines),
+      hasTime: time !== undefined,
+      time: secondsText(operation.time),
       hasVolume: hasVolumes,
       removed: valueText(operation.removed),
       volume: units.volume,
     })),
     stops: stops.map((stop, index) => stopView(stop, index + 1, hasLines)),
   };
+}
+
+function sentence(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
 }
 
 function operationView(operation: SheetOperation, units: UnitWords, hasLine: boolean) {

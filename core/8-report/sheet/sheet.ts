@@ -2,7 +2,7 @@
  * What a set-up sheet says, as plain data. Lengths are in the units of the program (mm or inches), feeds in these a minute or a
  * revolution, speeds in 1/min, times in seconds; each rounded to what can be read at a machine.
  */
-import type { SpindleDirection, ToolKind, UnitSystem } from "#base";
+import type { SpindleDirection, Times, ToolKind, UnitSystem } from "#base";
 import type { ProofFacts, Verdict } from "../outcome.ts";
 
 /** Least and most of a quantity; equal where there is one value. */
@@ -91,6 +91,8 @@ export interface SheetPlan {
   /** What is taken for granted at the machine, one sentence each. */
   readonly assumptions: readonly string[];
   readonly airCut?: AirCut;
+  /** Estimated times; absent where no program was made. */
+  readonly time?: Times;
   /** What has to be done before the start, and how the program is proved out; one step each. */
   readonly before: readonly CheckStep[];
   readonly proveOut: readonly CheckStep[];
@@ -146,6 +148,8 @@ export interface SheetTool {
   readonly lead?: number;
   readonly maxRpm?: number;
   readonly operations: readonly string[];
+  /** Estimated for all of its operations, seconds. */
+  readonly time?: number;
   /** Of motion at feed and of all motion, by work offset. */
   readonly reach: readonly ToolReach[];
 }
@@ -175,6 +179,8 @@ export interface SheetOperation {
   readonly lowest?: number;
   readonly clearance: number;
   readonly coolant: readonly string[];
+  /** Estimated, seconds, the ways to it and the swap before it included. */
+  readonly time?: number;
   /** Material that it takes away, cm3 or cubic inches; absent where the stock was not simulated. */
   readonly removed?: number;
   /** Notes of the job in it, in order. */
