@@ -17,7 +17,8 @@ import { createRuns } from "./scan-run.ts";
 import type { Parameters } from "./variables/parameters.ts";
 import { createParameters } from "./variables/parameters.ts";
 import type { Tables } from "./tables.ts";
-import { createTables } from "./tables.ts";
+import { createTables, isDeclared } from "./tables.ts";
+import { letterM } from "./letters.ts";
 
 /** How a program is to be read. */
 export interface ReadOptions {
@@ -99,10 +100,10 @@ export function createReader(
   const fragment = options.fragment ?? false;
   const units = format.unitsIn === "job" ? options.units : format.unitsIn;
   const { variables } = format;
-  const flow = createFlow(variables, options.source);
+  const tables = createTables(format, fragment);
+  const flow = createFlow(variables, options.source, (code) => isDeclared(tables, letterM, 10 * code));
   const limited = limitReport(report, flow !== undefined);
   const quantities = createQuantities(format);
-  const tables = createTables(format, fragment);
   return {
     format,
     machine,

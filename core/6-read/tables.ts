@@ -77,6 +77,12 @@ export function codeIndex(letter: number, tenths: number): number {
   return letter === letterG ? tenths : codesOfLetter + tenths;
 }
 
+/** Whether the dialect gives a code a meaning, alone or with a word beside it. */
+export function isDeclared({ meaningOf, worded, extras }: Tables, letter: number, tenths: number): boolean {
+  const index = codeIndex(letter, tenths);
+  return meaningOf.has(index) || worded.has(index) || extras.has(index);
+}
+
 /** Looks a dialect up once. */
 export function createTables(format: Format, fragment: boolean): Tables {
   const meanings = meaningsOf(format);

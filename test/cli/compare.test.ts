@@ -125,7 +125,7 @@ test("--quiet says nothing but errors and warnings, and an option of another kin
   expect({ status, stdout, stderr }).toEqual({ status: 0, stdout: "", stderr: "" });
   const twice = run(["compare", plateJob, "-d", "a", "-d", "b", "--from", "x", "--from", "y"], here);
   expect(twice.stderr).toContain("--from is given twice");
-  expect(run(["post", plateJob, "-d", "rs274ngc", "-d", "longhand"], here).stderr).toContain(
+  expect(run(["why", plateJob, "--line", "1", "-d", "rs274ngc", "-d", "longhand"], here).stderr).toContain(
     "--dialect is given twice",
   );
 });

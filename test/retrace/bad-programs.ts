@@ -54,8 +54,8 @@ const unread: readonly BadProgram[] = [
     after: "\nG0 Z20\nM5\nM30\n",
   }),
   bad("no end", cut, "read/no-end", 3, { after: "\nG0 Z20\n" }),
-  bad("a parameter", "G1 X#100 F200", "read/variable"),
-  bad("a subprogram", `${cut}\nM98 P100`, "read/subprogram", 2),
+  bad("a parameter that is never set", "G1 X#100 F200", "read/run-time-value"),
+  bad("a subprogram of another file", `${cut}\nM98 P100`, "read/unknown-subprogram", 2),
   bad("incremental words from an unknown place", "G91\nG0 Z-5\nG1 X10 F200", "read/position", 2, {
     before: "G21 G17 G94 G54\nT1 M6\nS9000 M3\n",
   }),

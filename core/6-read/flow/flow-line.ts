@@ -21,6 +21,18 @@ export const keywords = [
 
 export type Keyword = (typeof keywords)[number] | "O" | "M98" | "M99" | "unknown";
 
+/** The code that calls a subprogram, and the one that leaves it. */
+export const callCode = 98;
+export const leaveCode = 99;
+
+/** What begins a line that decides which is next, under a dialect. */
+export interface FlowWords {
+  /** Whether O words have keywords; without, a number alone may follow. */
+  readonly oWords: boolean;
+  /** M98 and M99, but for one to which the dialect gives a meaning of its own. */
+  readonly codes: readonly number[];
+}
+
 /** A line that decides which line is next. */
 export interface FlowLine {
   readonly keyword: Keyword;
@@ -43,19 +55,18 @@ const greater = 62;
 /**
  * Reads the start of a line that decides which is next: `O100 SUB`, `o<hole> call [1]`, `O100`, `M98 P100`, `M99`.
  *
- * @param oWords whether O words have keywords in this dialect; without, a number alone may follow
  * @returns undefined for any other line
  */
 export function flowLineAt(
   bytes: Uint8Array,
   start: number,
   end: number,
-  oWords: boolean,
+  words: FlowWords,
 ): FlowLine | undefined {
   const index = behindNumber(bytes, start, end);
   const letter = bytes[index] & 0xdf;
   if (index >= end || (letter !== letterO && letter !== letterM)) return undefined;
-  return letter === letterM ? codeLine(bytes, index, end) : wordLine(bytes, index, end, oWords);
+  return letter === letterM ? codeLine(bytes, index, end, words) : wordLine(bytes, index, end, words);
 }
 
 /** Index of the first word that is no block number. */
@@ -69,16 +80,21 @@ function behindNumber(bytes: Uint8Array, start: number, end: number): number {
 }
 
 /** M98 or M99, with zeros before the number or not. */
-function codeLine(bytes: Uint8Array, index: number, end: number): FlowLine | undefined {
+function codeLine(bytes: Uint8Array, index: number, end: number, { codes }: FlowWords): FlowLine | undefined {
   let value = 0;
   let at = skipBlanks(bytes, index + 1, end);
   for (; at < end && (isDigit(bytes[at]) || isBlank(bytes[at])); at++)
     if (isDigit(bytes[at])) value = value * 10 + (bytes[at] - 48);
-  if ((value !== 98 && value !== 99) || bytes[at] === 46) return undefined;
-  return { keyword: value === 98 ? "M98" : "M99", label: "", labelAt: index, behind: at };
+  if (!codes.includes(value) || bytes[at] === 46) return undefined;
+  return { keyword: value === callCode ? "M98" : "M99", label: "", labelAt: index, behind: at };
 }
 
-function wordLine(bytes: Uint8Array, index: number, end: number, oWords: boolean): FlowLine | undefined {
+function wordLine(
+  bytes: Uint8Array,
+  index: number,
+  end: number,
+  { oWords }: FlowWords,
+): FlowLine | undefined {
   const labelAt = skipBlanks(bytes, index + 1, end);
   const { label, behind } = labelHere(bytes, labelAt, end);
   const text = lettersFrom(bytes, behind, end);

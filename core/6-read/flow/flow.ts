@@ -1,5 +1,7 @@
 import type { ByteSource } from "#base";
 import type { VariableFormat } from "#dialect";
+import type { FlowWords } from "./flow-line.ts";
+import { callCode, leaveCode } from "./flow-line.ts";
 import type { Structure, Structures } from "./structures.ts";
 
 /** A subprogram that is under way. */
@@ -15,7 +17,7 @@ export interface Call {
 
 /** How blocks follow one another in a program that branches. */
 export interface Flow {
-  readonly control: Exclude<VariableFormat["control"], "none">;
+  readonly words: FlowWords;
   /** Most calls that may be under way at once. */
   readonly nesting: number;
   /** The text once more, to go back in; undefined where there is none. */
@@ -40,14 +42,22 @@ export interface Flow {
   ended: boolean;
 }
 
-/** Makes the flow of a program; undefined under a dialect whose programs do not branch. */
+/**
+ * Makes the flow of a program; undefined under a dialect whose programs do not branch.
+ *
+ * @param hasMeaning whether the dialect declares an M code to be something else than a call
+ */
 export function createFlow(
   variables: VariableFormat | undefined,
   source: ByteSource | undefined,
+  hasMeaning: (code: number) => boolean,
 ): Flow | undefined {
   if (variables === undefined || variables.control === "none") return undefined;
   return {
-    control: variables.control,
+    words: {
+      oWords: variables.control === "o-words",
+      codes: [callCode, leaveCode].filter((code) => !hasMeaning(code)),
+    },
     nesting: variables.nesting,
     source,
     stopped: false,

@@ -1,6 +1,6 @@
 import type { Report } from "#base";
 import * as findings from "./findings-flow.ts";
-import type { FlowLine } from "./flow-line.ts";
+import type { FlowLine, FlowWords } from "./flow-line.ts";
 import { flowLineAt } from "./flow-line.ts";
 import type { PlacedLine } from "./structures.ts";
 import type { Text } from "./text.ts";
@@ -29,7 +29,7 @@ function placed(line: FlowLine, at: number, base: number, next: number): PlacedL
 export function indexLines(
   text: Text,
   from: number,
-  oWords: boolean,
+  words: FlowWords,
   report: Report,
 ): PlacedLine[] | undefined {
   const found: PlacedLine[] = [];
@@ -39,7 +39,7 @@ export function indexLines(
     let at = region.from;
     while (at < to) {
       const { end, next } = lineEnd(bytes, at, to);
-      const line = flowLineAt(bytes, at, end, oWords);
+      const line = flowLineAt(bytes, at, end, words);
       if (line) found.push(placed(line, at, base, next));
       at = next;
     }

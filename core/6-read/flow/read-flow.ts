@@ -31,7 +31,7 @@ export function* readFlow(reader: Reader, flow: Flow, readRegion: ReadRegion): G
     giveUp(reader, findings.noWayBack(first));
     return;
   }
-  const lines = indexLines(text, first, flow.control === "o-words", reader.report);
+  const lines = indexLines(text, first, flow.words, reader.report);
   flow.structures = lines && findStructures(lines, reader.report);
   reader.refused = flow.structures === undefined;
   let offset = first;

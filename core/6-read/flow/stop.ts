@@ -1,13 +1,9 @@
 import type { Reader } from "../reader.ts";
 import { flowLineAt } from "./flow-line.ts";
 
-/** Codes that call and leave a subprogram, in tenths. */
-const callCode = 980;
-const leaveCode = 990;
-
 /** Whether the line at hand decides which is next. An O with a number alone at the head is the number of the program. */
 export function decidesNext({ flow, bytes, state }: Reader, start: number, end: number): boolean {
-  const line = flow && flowLineAt(bytes, start, end, flow.control === "o-words");
+  const line = flow && flowLineAt(bytes, start, end, flow.words);
   if (line === undefined) return false;
   return line.keyword !== "O" || state.phase !== "head";
 }
@@ -16,7 +12,7 @@ export function decidesNext({ flow, bytes, state }: Reader, start: number, end: 
 export function callsByCode({ block, flow }: Reader): boolean {
   if (flow === undefined) return false;
   for (let index = 0; index < block.mCount; index++)
-    if (block.mCode[index] === callCode || block.mCode[index] === leaveCode) return true;
+    if (flow.words.codes.includes(block.mCode[index] / 10)) return true;
   return false;
 }
 

@@ -58,7 +58,7 @@ export const readRules = {
     "O words make structures: each has its end, labels are unique, a subprogram is not run into.",
   "read/unknown-subprogram": "A subprogram that is called is in the file.",
   "read/step-limit": "A program comes to its end: loops end.",
-  "read/rounded": "(note) Numbers that are worked out are rounded to the least increment; told once.",
+  "read/rounded": "Numbers that are worked out are rounded to the least increment; a note, told once.",
   "read/block-delete":
     "A block with a leading slash is one that runs or not at the operator's choice, so it has no one meaning.",
   "read/comment": "A comment is closed, and not inside another one.",
