@@ -284,6 +284,18 @@ export function gearRange(offset: number, fault: keyof typeof gearFaults): Findi
   return form("gear-range", offset, gearFaults[fault], fix, "spindle.gears");
 }
 
+/** The end of the program by the other of the two codes that end programs. */
+export function endCode(offset: number, word: string): Finding {
+  const message = `${word} ends a program, and this dialect ends it by another code.`;
+  return form(
+    "end-code",
+    offset,
+    message,
+    "Write the dialect's code, or declare this one: `stops: { end: ? }`.",
+    "stops.end",
+  );
+}
+
 /** The message of a stop in another place than the dialect's. */
 export function stopMessage(offset: number, withStop: boolean): Finding {
   return form(

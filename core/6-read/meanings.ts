@@ -26,7 +26,7 @@ export type Meaning =
   | { readonly kind: "coolant"; readonly medium: CoolantMedium }
   | { readonly kind: "coolant-off"; readonly medium: CoolantMedium | "all" }
   | { readonly kind: "stop"; readonly optional: boolean }
-  | { readonly kind: "end" }
+  | { readonly kind: "end"; readonly isOwn: boolean }
   | { readonly kind: "extra" };
 
 /** The name of a meaning. */
@@ -90,13 +90,23 @@ function machineEntries({ codes, gears, optionalStopMark }: Format): Entry[] {
     ...entriesOf(codes.coolantOffOne).map(([medium, code]): Entry => [code, { kind: "coolant-off", medium }]),
     [codes.stop, { kind: "stop", optional: false }],
     ...(optionalStopMark === "" ? [[codes.optionalStop, { kind: "stop", optional: true }] as Entry] : []),
-    [codes.end, { kind: "end" }],
+    [codes.end, { kind: "end", isOwn: true }],
   ];
 }
 
 /** The codes that a dialect declares, and what each means. A code declared twice keeps its first meaning. */
+/**
+ * The end code that the dialect does not write: M02 and M30 both end a program (ISO 6983-1), and programs from elsewhere have either. A code
+ * that the dialect declares comes before it in the tables.
+ */
+const otherEnds: readonly CodeMeaning[] = [20, 300].map((value) => [
+  { letter: "M", value },
+  { kind: "end", isOwn: false },
+]);
+
 export function meaningsOf(format: Format): CodeMeaning[] {
   const extras = format.extraCodes.map((code): Entry => [code, { kind: "extra" }]);
   const entries = [...motionEntries(format), ...modeEntries(format), ...machineEntries(format), ...extras];
-  return entries.flatMap(([code, meaning]): CodeMeaning[] => (code ? [[code, meaning]] : []));
+  const own = entries.flatMap(([code, meaning]): CodeMeaning[] => (code ? [[code, meaning]] : []));
+  return [...own, ...otherEnds];
 }

@@ -1,4 +1,5 @@
 import * as formFindings from "./findings-form.ts";
+import { textAt } from "./read-number.ts";
 import { forgetFeed } from "./read-feed.ts";
 import { checkCancelled, readToolAsked } from "./read-tool.ts";
 import type { Reader } from "./reader.ts";
@@ -10,6 +11,10 @@ export function readStop(reader: Reader): void {
   const { slots, state, machine } = reader;
   const meaning = slots.stop?.meaning;
   if (meaning?.kind === "end") {
+    if (!meaning.isOwn) {
+      const at = slots.stop?.at ?? 0;
+      reader.report(formFindings.endCode(reader.block.start + at, textAt(reader, at)));
+    }
     pushStep(reader, { kind: "program-end" });
     state.phase = "ended";
   }

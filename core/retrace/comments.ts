@@ -47,7 +47,7 @@ export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "
       return;
     }
     if (comments.style === "none" || bytes.length > longestLine) return;
-    const text = textOf(decoder.decode(bytes));
+    const text = commentOf(decoder.decode(bytes));
     if (text === "") return;
     if (isToolComment(text) && tools.length < mostTools) tools.push(text);
     if (state.inHead && head.length < mostHead) head.push(text);
@@ -103,7 +103,7 @@ function firstOf(bytes: Uint8Array): number {
 }
 
 /** The text of a line that is a comment and nothing else; otherwise empty. */
-function textOf(line: string): string {
+export function commentOf(line: string): string {
   const bare = line.trim().replace(/^N\d+\s*/, "");
   if (bare.startsWith(";")) return bare.slice(1).trim();
   const [, text] = /^\(([^()]*)\)[;*]?$/.exec(bare) ?? [];

@@ -59,6 +59,8 @@ export interface Workshop {
   readonly machine: MachineFacts;
   /** The tool of a pocket of the rack, counted from 1. */
   readonly toolOfPocket: (pocket: number) => number;
+  /** What the text says to people at a stop, by the byte offset of its block. */
+  readonly commentAt: (offset: number) => string;
 }
 
 /** How far a place in the program may be from that of a pocket, which rounding onto the grid explains: 0.01 mm. */
@@ -76,7 +78,7 @@ function pocketAt({ rack }: MachineFacts, [x, y, z]: readonly number[]): number 
 export function explain(
   held: readonly Held[],
   before: ProgramState,
-  { machine, toolOfPocket }: Workshop,
+  { machine, toolOfPocket, commentAt }: Workshop,
   section: boolean,
 ): Between {
   const all: Explained[] = [];
@@ -104,7 +106,7 @@ export function explain(
       place = one.at.map((value, axis) => ((one.axes & (1 << axis)) === 0 ? from[axis] : value));
     } else {
       const { step } = one;
-      state = after(state, step);
+      state = behind(state, step, machine);
       if (opening.has(step.kind)) modes.add(step.kind);
       if (step.kind === "reference-return") lifted ||= (step.axes & axisBit.z) !== 0;
       if (step.kind === "auxiliary" && step.action === "clamp") {
@@ -126,13 +128,27 @@ export function explain(
           belongs = "swap";
         } else if (question.test(said) || emptySpindle.test(said)) belongs = "question";
         else paused = true;
-        text = takeTexts(belongs === "job" ? "question" : belongs);
+        text = takeTexts(belongs === "job" ? "question" : belongs) || (paused ? commentAt(one.source) : "");
       } else if (step.kind === "message") texts.push(all.length);
       else if (step.kind !== "select-tool" && step.kind !== "spindle-stop") texts = [];
     }
     all.push({ held: one, state, belongs, text });
   }
   return { all, before, behind: state, swapped, lifted, paused, stopped, restated: modes.size, section };
+}
+
+/**
+ * What holds behind a step. A tool change may stop the spindle and turn coolant off by itself (NISTIR 6556 3.6.3); a program has to
+ * say them again.
+ */
+function behind(before: ProgramState, step: Step, { changeEffects }: MachineFacts): ProgramState {
+  const state = after(before, step);
+  if (step.kind !== "change-tool") return state;
+  return {
+    ...state,
+    direction: changeEffects?.spindle === "unchanged" ? state.direction : undefined,
+    media: changeEffects?.coolant === "off" ? [] : state.media,
+  };
 }
 
 function textOf(all: readonly Explained[], texts: readonly number[]): string {

@@ -13,6 +13,7 @@ import { createMoves } from "./moves.ts";
 import type { ProgramState } from "./state.ts";
 import type { Surroundings } from "./to-job.ts";
 import { toJob } from "./to-job.ts";
+import { commentAtStop } from "./stop-comment.ts";
 import { commentOfTool, heldOfHeader, isToolComment, pocketsOfHeader, toolsOfHeader } from "./tool-words.ts";
 import { createWalk, endWalk, walkBatch } from "./walk.ts";
 
@@ -51,7 +52,8 @@ export function openProgram(
   const toolOfPocket = (pocket: number): number =>
     // The header has passed when the first swap comes.
     (rack.pockets ??= pocketsOfHeader(comments.head)).get(pocket) ?? pocket;
-  const workshop: Workshop = { machine, toolOfPocket };
+  const commentAt = (offset: number): string => commentAtStop(source, format, offset);
+  const workshop: Workshop = { machine, toolOfPocket, commentAt };
   const { act, gathered } = gatheringActions(machine, head?.stock, tell, nameAt);
   const walk = createWalk(workshop, format.modal.axes === "all", act);
   const readReport = readingReport(dialect, tell, () => counted.forms++);
@@ -148,11 +150,12 @@ function readingReport({ name }: Dialect, report: Report, form: () => void): Rep
     }
     const { key, ...rest } = found;
     const isMild = found.rule === "read/mode-unknown" && mildModes.has(key ?? "");
+    const fix = key === undefined ? found.fix : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
     const finding: Finding = {
       ...rest,
       severity: isMild ? "warning" : found.severity,
       ...(found.place ? { place: { ...found.place, source: "job" } } : {}),
-      fix: key === undefined ? (found.fix ?? "") : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim(),
+      ...(fix === undefined ? {} : { fix }),
     };
     report(finding);
   };

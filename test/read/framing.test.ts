@@ -114,11 +114,17 @@ describe("the end", () => {
     ["no end code", `${head}\nG0 X1\n`],
     ["nothing at all", ""],
     ["comments alone", "(c)\n"],
-    ["another dialect's end code", `${head}\nG0 X1\nM30\n`],
   ])("%s", (_name, text) => {
     const { lines, rules } = readText(text);
     expect(rules).toContain("read/no-end");
     expect(lines[0]).toBe("program-start number=0");
+  });
+
+  test.each(["M30", "M030"])("%s ends a program of a dialect that ends by M2, and is told", (code) => {
+    const { lines, rules } = readText(`${head}\nG0 X1\n${code}\n`);
+    expect(rules).toContain("block/end-code");
+    expect(rules).not.toContain("read/no-end");
+    expect(lines.at(-1)).toBe("program-end");
   });
 
   test("a last % without an end code", () => {

@@ -50,9 +50,6 @@ const cut = "G1 Z-1 F200";
 /** What the reader cannot take a meaning from; its rules hold as they are. */
 const unread: readonly BadProgram[] = [
   bad("a code of no meaning", "G1 Z-1 F200\nM77", "read/unknown-code", 2),
-  bad("an end code of another controller", "G1 Z-1 F200", "read/unknown-code", 4, {
-    after: "\nG0 Z20\nM5\nM30\n",
-  }),
   bad("no end", cut, "read/no-end", 3, { after: "\nG0 Z20\n" }),
   bad("a parameter that is never set", "G1 X#100 F200", "read/run-time-value"),
   bad("a subprogram of another file", `${cut}\nM98 P100`, "read/unknown-subprogram", 2),
@@ -120,6 +117,12 @@ const unsaid: readonly BadProgram[] = [
   bad("two length offsets of one tool", `${cut}\nG43 H2 Z-1\nG1 X10`, "job/program-offset", 2),
   bad("a work offset that changes in the work", `${cut}\nG55\nG1 X10`, "job/program-place", 3),
   bad("no spindle", cut, "job/program-spindle", -1, { before: begin.replace("S9000 M3\n", "") }),
+  bad(
+    "a spindle that the tool change has stopped",
+    `${cut}\nG0 Z20\nT2 M6\nS5000\nG0 X20 Y0\nG43 Z20 H2\nG1 Z-2`,
+    "job/program-spindle",
+    5,
+  ),
   bad("a spindle that stops in the work", `${cut}\nM5\nG1 X10`, "job/program-spindle", 3),
   bad("a spindle that starts in the work", `${cut}\nS9000 M3\nG1 X10`, "job/program-spindle", -1, {
     before: begin.replace("S9000 M3\n", ""),

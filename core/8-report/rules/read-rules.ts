@@ -31,6 +31,7 @@ export const readRules = {
   "block/gear-range":
     "A gear range is selected while the spindle stands, before its speed, and the speed lies in it.",
   "block/stop-message": "The message of a stop stands in its block or before it, as the dialect wants it.",
+  "block/end-code": "A program ends by the dialect's own end code.",
   "block/axes-at-once": "A block moves no more axes than the controller moves at once.",
   "block/framing": "A program begins and ends as the dialect wants it.",
   "read/unknown-code": "A code has a meaning in the dialect.",
