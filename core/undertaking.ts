@@ -39,7 +39,7 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const job = airCut ? raiseJob(opened.job, airCut) : opened.job;
   const operations = chooseOperations(job, input.options, jobReport);
   if (findings.failedBy("job")) return undefined;
-  if (airCut && !job.stock) findings.reportOf("sequence")(stockUnknown);
+  if (airCut) notInAir(job, operations).forEach(findings.reportOf("sequence"));
   tellUnanswered(means.dialect, findings.reportOf("sequence"));
   const units = programUnits(job, capabilities, findings.reportOf("lower"));
   const machine = onProgramGrid(declared, capabilities, units);
@@ -90,14 +90,46 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   return { job, operations, units, machine, facts, batches, summary };
 }
 
-/** An air cut is only one if it is known what it has to stay above. */
-const stockUnknown: Finding = {
-  rule: "motion/air-cut",
-  severity: "error",
-  message: "The job does not state its stock, so that nobody knows what an air cut has to stay above.",
-  place: { source: "command", offset: 0 },
-  fix: 'State it in the job: "stock": { "min": [x, y, z], "max": [x, y, z] }',
-};
+/** An air cut is only one if it is known what it has to stay above, and how fast it goes. */
+function notInAir({ stock, workOffset }: Job, operations: readonly Operation[]): Finding[] {
+  const refused = (message: string, fix: string, offset?: number): Finding => ({
+    rule: "motion/air-cut",
+    severity: "error",
+    message,
+    place: offset === undefined ? { source: "command", offset: 0 } : { source: "job", offset },
+    fix,
+  });
+  return [
+    ...(stock
+      ? []
+      : [
+          refused(
+            "The job does not state its stock, so that nobody knows what an air cut has to stay above.",
+            'State it in the job or the head file: "stock": { "min": [x, y, z], "max": [x, y, z] }',
+          ),
+        ]),
+    ...operations.flatMap(({ id, workOffset: own, feedMode, source }) => [
+      ...(own === workOffset
+        ? []
+        : [
+            refused(
+              `Operation ${id} works in work offset ${own}, and the stock stands in ${workOffset}: nobody knows what this one has to stay above.`,
+              "Make the air cut of the others with `--only`.",
+              source,
+            ),
+          ]),
+      ...(feedMode === "inverse-time"
+        ? [
+            refused(
+              `Operation ${id} has inverse-time feeds, which an air cut does not cap.`,
+              "Make the air cut of the others with `--only`, and prove this one out with the feed override.",
+              source,
+            ),
+          ]
+        : []),
+    ]),
+  ];
+}
 
 /** Stands first wherever it is told what a program takes for granted: at its head, in the report, on the sheet. */
 function airCutSentence(airCut: AirCut | undefined, units: UnitSystem): string[] {
@@ -205,6 +237,8 @@ export function hashFacts(input: JobInput, means: Means): string {
   const plain = JSON.stringify(decided, (_key, value: unknown) => (value === Infinity ? "Infinity" : value));
   digest.update(new TextEncoder().encode(plain));
   for (const chunk of chunksOf(input.source)) digest.update(chunk);
+  // Its size keeps the end of the one apart from the begin of the other.
+  digest.update(new TextEncoder().encode(`,${input.source.size},`));
   if (reading !== undefined && reading.form !== "json" && reading.head)
     for (const chunk of chunksOf(reading.head)) digest.update(chunk);
   return digest.hex();
@@ -213,8 +247,8 @@ export function hashFacts(input: JobInput, means: Means): string {
 /** What decides how an input is read, but for the bytes of its head file. */
 function withoutBytes(reading: Exclude<NonNullable<JobInput["reading"]>, { form: "json" }>): unknown {
   if (reading.form === "cl") return reading.options;
-  const { format, machine } = reading.dialect;
-  return { format, machine };
+  const { format, machine, capabilities } = reading.dialect;
+  return { format, machine, capabilities };
 }
 
 /** Errors at which a run ends: enough to work on. */

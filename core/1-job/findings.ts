@@ -32,6 +32,7 @@ export const rules = [
   "job/pause",
   "job/more",
   "limit/tool",
+  "job/tool-size",
   "offset/shared",
 ] as const;
 
@@ -259,6 +260,16 @@ export const offsetShared = (offset: number, tool: number, other: number, number
     offset,
     `Tools ${other} and ${tool} share the length offset ${number}.`,
     "Give each tool a length offset of its own, unless both are of the same length.",
+  );
+
+/** What `job` writes where a source or a program did not say the diameter, or a mistake of that size. */
+export const diameterStandsIn = (offset: number, tool: number): Finding =>
+  finding(
+    "warning",
+    "job/tool-size",
+    offset,
+    `Nobody has said how wide tool ${tool} is: a diameter of 100 m stands for that, and nothing can be checked that needs it.`,
+    "State the tool's diameter.",
   );
 
 /* What the moves mean. */

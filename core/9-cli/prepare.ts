@@ -8,7 +8,7 @@ import type { DialectArguments, ProgramArguments, SimulationArguments } from "./
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
 import { byteSource, closeInput, openInput, readWhole } from "./files/input.ts";
-import { prepareReading } from "./reading.ts";
+import { prepareReading, refuseOtherForm } from "./reading.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
 import { createDialectSources } from "./work/sources.ts";
@@ -42,6 +42,7 @@ export async function prepareJob(
   const reading = await prepareReading(file, args);
   if ("refused" in reading) return refusedDialect(reading);
   const input = await openInput("job", file);
+  refuseOtherForm(input, reading);
   const setup = args.setup === undefined ? undefined : await readSetupOf(args.setup);
   if (setup !== undefined && "verdict" in setup) return setup;
   if (args.rack === undefined) return { input, reading, setup, options };

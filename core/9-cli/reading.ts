@@ -36,6 +36,24 @@ export async function prepareReading(
   return { form: "cl", options, head: headInput };
 }
 
+/** How a program or a source begins, and no JSON does: a mark, a comment, a word, `PARTNO`. */
+const otherBeginning = /^\s*[%(;:/A-Z$]/;
+
+/**
+ * Refuses what is no JSON from its first letter on, before the job is read for one mistake after the other.
+ *
+ * @throws a usage error
+ */
+export function refuseOtherForm(input: Input, { form }: PlannedReading): void {
+  if (form !== "json") return;
+  const window = new Uint8Array(64);
+  const length = byteSource(input).read(0, window);
+  if (!otherBeginning.test(new TextDecoder().decode(window.subarray(0, length)))) return;
+  throw usageError(
+    `${input.file} is no job in JSON. A program is read with --read-as DIALECT, cutter location source with --input-form cl.`,
+  );
+}
+
 async function prepareProgram(
   readAs: string,
   { cl = [], head, inputForm, noCache }: ReadingArguments,

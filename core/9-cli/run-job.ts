@@ -10,7 +10,7 @@ import { protectedDialect, resolveTarget } from "./files/target.ts";
 import { carry, isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { refusedDialect, refusedResult } from "./prepare.ts";
-import { prepareReading, readingOf } from "./reading.ts";
+import { prepareReading, readingOf, refuseOtherForm } from "./reading.ts";
 import { createDialectSources, headOf, inputSources, readingPaths } from "./work/sources.ts";
 
 /** `tapewright job`: any input as a neutral job in JSON. Gives the exit code. */
@@ -29,6 +29,7 @@ async function job(args: JobArguments): Promise<Reportable> {
     const reading = await prepareReading(args.input, args);
     if ("refused" in reading) return refusedDialect(reading);
     const input = await openInput("job", args.input);
+    refuseOtherForm(input, reading);
     const head = headOf(reading);
     const inputs = [
       input,

@@ -48,10 +48,18 @@ export async function postSplit(args: PostArguments): Promise<Reportable> {
   const simulate = simulationOf(args);
   if (args.watch === true)
     throw usageError("--split makes several programs, and --watch shows the changes of one.");
+  if (options.spindleHolds !== undefined)
+    throw usageError(
+      "--spindle-holds is true of the first program of --split alone: state it where you post that one.",
+    );
   if (args.output === standardStream || args.input === standardStream)
     throw usageError("--split makes several programs, which need files of their own: name --output FILE.");
   const loaded = await loadDialect(args.dialect, args.noCache !== true);
   if ("refused" in loaded) return refusedDialect(loaded);
+  if (loaded.dialect.machine.swap === "rack")
+    throw usageError(
+      "--split is for machines whose tools are put in by hand: with a rack each program would have to begin with the rack and spindle as the one before leaves them.",
+    );
   try {
     const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;

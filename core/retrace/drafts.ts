@@ -34,6 +34,10 @@ export interface StretchDraft {
   operation: number;
   /** Z of safe travel, once it is settled. */
   clearance: number;
+  /** Whether the tool came up in machine coordinates before, and is the same. */
+  readonly lifted: boolean;
+  /** Where it moved while the spindle stood between two cuts; -1: nowhere. */
+  stoodAt: number;
   feedMode: FeedMode;
 }
 
@@ -46,6 +50,8 @@ export interface ToolDraft {
   readonly holes: Set<HoleKind>;
   mills: boolean;
   measured: boolean;
+  /** Where it first cut without a length offset; -1: nowhere. */
+  lengthless: number;
   turned: boolean;
   /** What the program asks for when it wants this tool. */
   asked: string;
@@ -60,6 +66,7 @@ export function createTool(number: number, source: number): ToolDraft {
     holes: new Set(),
     mills: false,
     measured: false,
+    lengthless: -1,
     turned: false,
     asked: "",
   };

@@ -18,6 +18,7 @@ export const programJobRules = [
   "job/program-rotary",
   "job/program-compensation",
   "job/program-pause",
+  "job/program-stop",
   "job/program-code",
   "job/program-limit",
   "job/program-form",
@@ -87,6 +88,41 @@ export const clearanceTaken = (offset: number, height: string): Finding =>
     offset,
     `Z of safe travel is taken from the approach: ${height}.`,
     "State `clearance` in a head file (`--head FILE`) if it is another.",
+  );
+
+export const clearanceUnknown = (offset: number): Finding =>
+  error("job/program-clearance")(
+    offset,
+    "The tool travels here high above the work, in machine coordinates, and comes down with the same tool: a job would have it travel at clearance, and nothing says how high that is.",
+    "State `clearance` in a head file (`--head FILE`): a height at which it is safe to travel.",
+  );
+
+export const travelsLow = (offset: number): Finding =>
+  error("job/program-machine-frame")(
+    offset,
+    "A motion of X or Y in machine coordinates, and Z has not gone up before: a job has no such way.",
+    "Bring Z up in machine coordinates first, or write the way in work coordinates.",
+  );
+
+export const radiusDiffers = (offset: number, tool: number, first: number, second: number): Finding =>
+  error("job/program-offset")(
+    offset,
+    `Tool ${tool} has radius offset ${second} here, and ${first} before; in a job each tool has one.`,
+    "Give the tool one radius offset, or two numbers.",
+  );
+
+export const lengthLeft = (offset: number, tool: number): Finding =>
+  error("job/program-offset")(
+    offset,
+    `Tool ${tool} cuts without a length offset here, and with one elsewhere; in a job each tool has one throughout.`,
+    "Use its length offset in all of its cuts.",
+  );
+
+export const swapUnclear = (offset: number, said: string): Finding =>
+  error("job/program-stop")(
+    offset,
+    `The program stops behind a tool word and says "${said}": is the tool changed at this stop, or not?`,
+    "Write LOAD TOOL and its number into the message, or put the tool word behind the stop.",
   );
 
 export const placeUnknown = (offset: number, names: string): Finding =>

@@ -107,6 +107,8 @@ function begin(all: Gathering, walk: Walk, between: Between, source: number): vo
     told: new Set(),
     operation: -1,
     clearance: 0,
+    lifted: stretches.length > 0 && between.lifted && !between.swapped,
+    stoodAt: -1,
     feedMode: "per-minute",
   });
   all.lastSource = source;
@@ -159,7 +161,13 @@ function takeToolData(all: Gathering, { state }: Walk, source: number): void {
   }
   const wordOffset = state.tool === 0 ? state.selectedOffset : state.toolOffset;
   if (wordOffset !== undefined && wordOffset !== 0) tool.lengthOffset ??= wordOffset;
-  if (compensated !== "off" && radiusOffset !== 0) tool.radiusOffset ??= radiusOffset;
+  if (compensated !== "off" && radiusOffset !== 0) {
+    if (tool.radiusOffset !== undefined && tool.radiusOffset !== radiusOffset)
+      tellOnce(all.told, `radius ${tool.number}`, () => {
+        all.report(findings.radiusDiffers(source, tool.number, tool.radiusOffset ?? 0, radiusOffset));
+      });
+    tool.radiusOffset ??= radiusOffset;
+  }
   tool.measured ||= state.measured;
 }
 
@@ -179,6 +187,8 @@ function within(all: Gathering, walk: Walk, between: Between, source: number): v
   const draft = current(all);
   const { before, behind } = between;
   notePauses(all, walk, between.all);
+  if (behind.direction !== undefined && draft.stoodAt >= 0)
+    tellOnce(draft.told, "stands", () => void all.report(findings.spindleStands(draft.stoodAt)));
   const sense = draft.spindle?.direction;
   if (sense !== undefined && behind.direction !== undefined && sense !== behind.direction)
     tellOnce(draft.told, "turned", () => void all.report(findings.spindleTurned(source)));
@@ -220,8 +230,20 @@ function checkSteps(all: Gathering, walk: Walk, steps: readonly Explained[], bet
     report(findings.tooMuch(steps.at(-1)?.held.source ?? 0));
     walk.lost = 0;
   }
+  const { unclear } = between;
+  if (unclear !== undefined)
+    tellOnce(all.told, unclear.said, () => void report(findings.swapUnclear(unclear.source, unclear.said)));
   for (const { held } of steps) {
     if (held.kind === "machine-move") {
+      const across = (held.axes & (axisBit.x | axisBit.y)) !== 0;
+      if (
+        across &&
+        !between.lifted &&
+        !between.swapped &&
+        machine.swap !== "rack" &&
+        all.stretches.length > 0
+      )
+        tellOnce(all.told, "low", () => void report(findings.travelsLow(held.source)));
       if (held.feed > 0 && machine.swap !== "rack") report(findings.machineCut(held.source));
       continue;
     }
@@ -263,6 +285,8 @@ function motions(all: Gathering, walk: Walk, batch: Batch, from: number, to: num
   const draft = current(all);
   const { feedMode } = walk.state;
   let cuts = -1;
+  if (draft.cut && draft.spindle !== undefined && walk.state.direction === undefined && draft.stoodAt < 0)
+    draft.stoodAt = source[from];
   for (let row = from; row < to; row++) {
     const is = kind[row];
     if (is === rowKind.rapid) continue;
@@ -299,6 +323,8 @@ function cut(all: Gathering, walk: Walk, batch: Batch, row: number, to: number):
     tellOnce(draft.told, "stands", () => void all.report(findings.spindleStands(source)));
   draft.cut = true;
   const tool = toolInHand(all);
+  if ((state.lengthOffset ?? 0) === 0 && state.toolOffset === undefined && tool.lengthless < 0)
+    tool.lengthless = source;
   tool.turned ||= draft.spindle !== undefined;
   if (batch.kind.subarray(row, to).some((kind) => kind !== rowKind.rapid && kind !== rowKind.hole))
     tool.mills = true;

@@ -39,6 +39,8 @@ export interface Between {
   readonly paused: boolean;
   /** Whether it stops at all. */
   readonly stopped: boolean;
+  /** What a stop says that is taken to be for a swap, and does not ask for a tool. */
+  readonly unclear: { readonly said: string; readonly source: number } | undefined;
   /** How many kinds of modes were stated. */
   readonly restated: number;
   /** Whether the text begins a section. */
@@ -74,6 +76,13 @@ function pocketAt({ rack }: MachineFacts, [x, y, z]: readonly number[]): number 
   );
 }
 
+function placeBehind(
+  from: readonly number[],
+  { at, axes }: Extract<Held, { kind: "machine-move" }>,
+): number[] {
+  return at.map((value, axis) => ((axes & (1 << axis)) === 0 ? from[axis] : value));
+}
+
 /** Works out what stands between two motions. */
 export function explain(
   held: readonly Held[],
@@ -87,8 +96,8 @@ export function explain(
   let texts: number[] = [];
   let swapped = false;
   let lifted = false;
-  let paused = false;
-  let stopped = false;
+  let [paused, stopped] = [false, false];
+  let unclear: Between["unclear"];
   let place: readonly number[] = [0, 0, 0];
   /** Marks the messages before a stop as part of it, and gives what they say. */
   const takeTexts = (belongs: Explained["belongs"]): string => {
@@ -102,18 +111,15 @@ export function explain(
     let text = "";
     if (one.kind === "machine-move") {
       lifted ||= (one.axes & axisBit.z) !== 0;
-      const from = place;
-      place = one.at.map((value, axis) => ((one.axes & (1 << axis)) === 0 ? from[axis] : value));
+      place = placeBehind(place, one);
     } else {
       const { step } = one;
       state = behind(state, step, machine);
       if (opening.has(step.kind)) modes.add(step.kind);
       if (step.kind === "reference-return") lifted ||= (step.axes & axisBit.z) !== 0;
-      if (step.kind === "auxiliary" && step.action === "clamp") {
-        const pocket = pocketAt(machine, place);
-        state = changed({ ...state, selected: pocket === 0 ? 0 : toolOfPocket(pocket) });
-        swapped ||= pocket !== 0;
-      }
+      const pocket = step.kind === "auxiliary" && step.action === "clamp" ? pocketAt(machine, place) : -1;
+      if (pocket >= 0) state = changed({ ...state, selected: pocket === 0 ? 0 : toolOfPocket(pocket) });
+      swapped ||= pocket > 0;
       if (step.kind === "change-tool") {
         swapped = true;
         takeTexts("swap");
@@ -123,6 +129,8 @@ export function explain(
         const asked = toolRequest.exec(said);
         if (asked) state = { ...state, selected: Number(asked[1]) };
         if (isSwap(state, before, machine, asked !== null, swapped)) {
+          if (asked === null && said !== "" && !emptySpindle.test(said))
+            unclear = { said, source: one.source };
           state = changed(state);
           swapped = true;
           belongs = "swap";
@@ -134,7 +142,8 @@ export function explain(
     }
     all.push({ held: one, state, belongs, text });
   }
-  return { all, before, behind: state, swapped, lifted, paused, stopped, restated: modes.size, section };
+  const restated = modes.size;
+  return { all, before, behind: state, swapped, lifted, paused, stopped, unclear, restated, section };
 }
 
 /**

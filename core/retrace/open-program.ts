@@ -153,7 +153,8 @@ function readingReport({ name }: Dialect, report: Report, form: () => void): Rep
     const fix = key === undefined ? found.fix : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
     const finding: Finding = {
       ...rest,
-      severity: isMild ? "warning" : found.severity,
+      // Where the reader warns, what is read has more than one meaning: a block that a switch skips.
+      severity: isMild ? "warning" : found.severity === "warning" ? "error" : found.severity,
       ...(found.place ? { place: { ...found.place, source: "job" } } : {}),
       ...(fix === undefined ? {} : { fix }),
     };

@@ -69,6 +69,7 @@ function settleClearances(
   for (const draft of drafts) {
     const own = draft.drop !== undefined && draft.endZ === draft.drop ? draft.drop : draft.level;
     draft.clearance = Math.max(own, head?.clearance ?? -Infinity);
+    if (draft.lifted && head === undefined) report(findings.clearanceUnknown(draft.source));
     if (draft.lowestPause < draft.clearance) report(findings.pauseBelow(draft.pauseAt));
   }
   const [first] = drafts;
@@ -119,6 +120,8 @@ function toTool(draft: ToolDraft, about: Surroundings, report: Report): Tool {
   const { number, source } = draft;
   if (about.offsets && draft.lengthOffset === undefined && !draft.measured)
     report(findings.lengthUnused(source, number));
+  if (draft.lengthOffset !== undefined && draft.lengthless >= 0)
+    report(findings.lengthLeft(draft.lengthless, number));
   const known = about.head?.tools.find((tool) => tool.number === number);
   const made = known ?? newTool(draft, about, report);
   return {

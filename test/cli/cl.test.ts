@@ -74,7 +74,7 @@ test("standard input needs a word on its form, and any name may have one", () =>
   });
   const { status, stderr } = run(["job", "-"], { ...here, input });
   expect(status).toBe(2);
-  expect(stderr).toContain("job/type");
+  expect(stderr).toContain("job/usage");
   put(folder, "profile.txt", input);
   expect(run(["job", "profile.txt", "--input-form", "cl"], here).status).toBe(0);
 });

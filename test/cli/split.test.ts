@@ -37,6 +37,36 @@ const programs = (folder: string): string[] =>
     .filter((name) => name.endsWith(".gc"))
     .sort();
 
+describe("what would crash is refused", () => {
+  test("a rack, and a tool in the spindle, are not those of each program", () => {
+    const folder = folderWith(job());
+    const rack = run(["post", "plate.job.json", "-d", plateDialect, "--split", "tool"], { cwd: folder });
+    expect(rack.status).toBe(2);
+    expect(rack.stderr.replace(/\n +/g, " ")).toContain("for machines whose tools are put in by hand");
+    const words = ["post", "plate.job.json", "-d", "hand-zeroed", "--split", "tool", "--spindle-holds", "1"];
+    const held = run(words, { cwd: folder });
+    expect(held.status).toBe(2);
+    expect(held.stderr).toContain("--spindle-holds");
+    expect(programs(folder)).toEqual([]);
+  });
+
+  test.each([
+    ["another work offset than that of the stock", { workOffset: 2 }],
+    ["inverse-time feeds, which are not capped", { feedMode: "inverse-time" }],
+  ])("an air cut in %s", (_, more) => {
+    const own = job();
+    const operations = own.operations.map((one, index) => (index === 1 ? { ...one, ...more } : one));
+    const folder = folderWith({ ...own, operations });
+    const words = ["post", "plate.job.json", "-d", "rs274ngc", "--air-cut", "30", "--report", "json"];
+    const { status, stdout } = run(words, { cwd: folder });
+    const { findings } = JSON.parse(stdout) as JsonReport;
+    expect(status).toBe(1);
+    expect(findings.filter(({ severity }) => severity === "error").map(({ rule }) => rule)).toContain(
+      "motion/air-cut",
+    );
+  });
+});
+
 describe("a program for each tool", () => {
   test("in the order of the job, each proved, for a machine that is zeroed by hand", () => {
     const cwd = folderWith(job());

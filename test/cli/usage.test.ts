@@ -64,6 +64,20 @@ test.each(mistakes)("`%s` is a mistake with a way out", (line, says) => {
   expect(stderr).toMatch(/fix +`tapewright (\w+ )*--help`/);
 });
 
+test.each(["%\nG21 G90\n", "(PLATE)\nT1 M6\n", "N10 G0 X0\n", "PARTNO/PLATE\n"])(
+  "a file that begins with %j is no job in JSON, and says how it is read",
+  (text) => {
+    for (const words of [
+      ["post", "-", "-d", "rs274ngc"],
+      ["job", "-"],
+    ]) {
+      const { status, stderr } = run(words, { cwd: folder, input: text });
+      expect(status).toBe(2);
+      expect(stderr.replace(/\n +/g, " ")).toContain("A program is read with --read-as DIALECT");
+    }
+  },
+);
+
 test("a mistake is a JSON report where JSON is asked for", () => {
   const { status, stdout } = run(["post", "--report", "json"], { cwd: folder });
   const report = JSON.parse(stdout) as JsonReport;

@@ -123,6 +123,43 @@ const unsaid: readonly BadProgram[] = [
     "job/program-spindle",
     5,
   ),
+  bad(
+    "a way at the height of the machine that a job would go at clearance",
+    `${cut}\nG53 G0 Z0\nG0 X50 Y50\nZ2\nG1 Z-1`,
+    "job/program-clearance",
+    3,
+  ),
+  bad(
+    "a way in machine coordinates at working height",
+    `${cut}\nG0 Z5\nG53 G0 X-100 Y-200\nG0 X40 Y40\nG1 Z-1`,
+    "job/program-machine-frame",
+    3,
+  ),
+  bad("two radius offsets", `${cut}\nG41 D11 G1 X20\nG40 X0\nG41 D1 X20\nG40 X0`, "job/program-offset", 4),
+  bad(
+    "cuts with a length offset and without",
+    `${cut}\nG0 Z20\nG49\nG0 Z30\nG1 Z-1`,
+    "job/program-offset",
+    5,
+  ),
+  bad(
+    "a tool that comes out while the spindle stands",
+    `${cut}\nM5\nG0 Z15\nS9000 M3\nG0 X10\nG1 Z-1`,
+    "job/program-spindle",
+    3,
+  ),
+  bad("a block that a switch skips", `${cut}\n/G0 Z15\nG1 X10`, "read/block-delete", 2),
+  bad(
+    "a stop behind a tool word that asks for something else",
+    "G01 Z-1. F200.\nG00 Z20.\nM05\nT2\n(MSG, TURN THE PART OVER)\nM00\nS9000 M03\nG00 X0. Y0.\nG01 Z-1.",
+    "job/program-stop",
+    6,
+    {
+      dialect: "iso-6983",
+      before: "G90 G94\nT1\n(MSG, LOAD TOOL 1)\nM00\nS9000 M03\nG00 X0. Y0.\nZ20.\n",
+      after: "\nG00 Z20.\nM05\nM30\n",
+    },
+  ),
   bad("a spindle that stops in the work", `${cut}\nM5\nG1 X10`, "job/program-spindle", 3),
   bad("a spindle that starts in the work", `${cut}\nS9000 M3\nG1 X10`, "job/program-spindle", -1, {
     before: begin.replace("S9000 M3\n", ""),

@@ -17,6 +17,8 @@ const names = readdirSync(folder)
 
 /** Dialects that cannot say what a program does, with the rule that says so. */
 const refusals: Readonly<Record<string, readonly string[]>> = {
+  "machine-moves-between rs274ngc": ["job/program-clearance"],
+  "machine-moves-between explicit-words": ["job/program-clearance"],
   "inverse-time rs274ngc": ["lower/rotary"],
   "inverse-time explicit-words": ["lower/feed-mode", "lower/rotary"],
 };

@@ -1,5 +1,5 @@
 import type { Report } from "#base";
-import { turns } from "#base";
+import { isDiameterKnown, turns } from "#base";
 import * as findings from "../findings.ts";
 import type { Job, Operation, Tool } from "../job.ts";
 import type { Tree } from "./tree.ts";
@@ -12,6 +12,10 @@ export function checkHead(job: Job, tree: Tree, report: Report): void {
   const partOf = (list: "tools" | "operations", index: number): Tree =>
     tree.members?.get(list)?.tree.elements?.[index] ?? tree;
   checkBoxes(job, tree, report);
+  job.tools.forEach(({ number, diameter }, index) => {
+    const offset = placeOf(partOf("tools", index), "diameter");
+    if (!isDiameterKnown(diameter)) report(findings.diameterStandsIn(offset, number));
+  });
   checkTools(job, (index, ...keys) => placeOf(partOf("tools", index), ...keys), report);
   checkOperations(job, (index, ...keys) => placeOf(partOf("operations", index), ...keys), report);
 }

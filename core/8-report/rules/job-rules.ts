@@ -10,6 +10,8 @@ export const jobRules = {
   "job/json": "The job is one JSON value, as RFC 8259 has it.",
   "job/encoding": "The job is UTF-8 without a byte order mark; its text holds no half surrogate pairs.",
   "job/limit": "The job stays inside the bounds of the reader: text, nesting, the part outside of `moves`.",
+  "job/tool-size":
+    "A tool has a diameter that a tool can have; 100 m stands for one that an input did not say.",
   "job/version": "The job states a version of the format that the reader knows.",
   "job/type": "Each value has the type that its key asks for.",
   "job/unknown-key": "Each key is one of the format, and stands where the format has it.",

@@ -19,6 +19,7 @@ export const programJobRules = {
   "job/program-arc": "Start and end of an arc are equally far from its centre, within 0.005 mm or 0.1 %.",
   "job/program-rotary": "Linear and rotary axes move together under inverse-time feed only.",
   "job/program-compensation": "Compensation is off where the program stops and where an operation ends.",
+  "job/program-stop": "A stop behind a tool word asks for the tool, or for nothing.",
   "job/program-pause": "The program stops for the operator at or above the Z of safe travel.",
   "job/program-code":
     "Each code has a counterpart in a job, or is one that a program of a job gets by itself.",

@@ -69,6 +69,11 @@ export const casesOfHead: readonly FindingCase[] = [
     fix: "Turn it cw",
   },
   {
+    rule: "job/tool-size",
+    what: "a diameter that stands for one that nobody said",
+    job: tool(`"kind":"drill"},{"number":2,"kind":"drill","diameter":¦100000`),
+  },
+  {
     rule: "offset/shared",
     what: "one length offset for two tools",
     job: tool(`"kind":"drill"},{"number":2,"kind":"drill","diameter":2,"lengthOffset":¦1`),
