@@ -75,7 +75,9 @@ function explained(part: SchemaPart): SchemaPart {
 /** Whether the value is a number, a length, a time or a feed. */
 function measures(part: SchemaPart): boolean {
   const definition = part.$ref?.slice("#/$defs/".length) ?? "";
-  const quantity = ["length", "lengthOrNone", "time", "feed", "acceleration", "point", "place"].includes(definition);
+  const quantity = ["length", "lengthOrNone", "time", "feed", "acceleration", "point", "place"].includes(
+    definition,
+  );
   return quantity || formsOf(dialectSchema, part).some(({ type }) => type === "integer" || type === "number");
 }
 
