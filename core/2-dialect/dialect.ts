@@ -10,6 +10,7 @@ import type {
   Plane,
   UnitSystem,
 } from "#base";
+import type { VariableFormat } from "./variable-format.ts";
 
 /** A dialect, resolved over its chain of `extends`: plain data, so that it can be kept as JSON. */
 export interface Dialect {
@@ -62,14 +63,6 @@ export interface NumberFormat {
 
 /** A number format that differs by the program's units. */
 export type UnitFormats = Readonly<Record<UnitSystem, NumberFormat>>;
-
-/** What a controller works out while it reads a program. */
-export interface VariableFormat {
-  readonly parameters: "none" | "numbered" | "named";
-  readonly control: "none" | "calls" | "o-words";
-  /** Most calls under way at once. */
-  readonly nesting: number;
-}
 
 /** Everything that shapes text. Values left undefined are undeclared; null means that there is no such thing. */
 export interface Format {

@@ -9,6 +9,7 @@ import type { TreeNode } from "./tree.ts";
 import type { WrittenKey } from "./write-file.ts";
 
 export type * from "./dialect.ts";
+export type { VariableFormat } from "./variable-format.ts";
 export type { KeyDifference, StatedValue } from "./difference.ts";
 export type { DialectFile, DialectLoader } from "./loader.ts";
 export type { KeyBook, KeyFacts } from "./key-facts.ts";

@@ -1,7 +1,8 @@
 import { axes, microDegreesPerTurn, milliPerRpm } from "#base";
 import type { Plane } from "#base";
 import { codeAt, gearNumbers, readCodes } from "./code-keys.ts";
-import type { Format, VariableFormat } from "./dialect.ts";
+import type { Format } from "./dialect.ts";
+import type { VariableFormat } from "./variable-format.ts";
 import { resolvePage } from "./page-template.ts";
 import { rapidFeed } from "./rapid-feed.ts";
 import { resolveNumbers } from "./resolve-numbers.ts";
