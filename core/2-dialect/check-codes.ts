@@ -2,7 +2,8 @@ import { allCodeKeys, codeAt } from "./code-keys.ts";
 import type { ExtraCode } from "./dialect.ts";
 import type { Resolving } from "./resolving.ts";
 import { standardCodes } from "./standard-codes.ts";
-import { blockDeleteMark, codeText } from "./values.ts";
+import { codeText } from "./code-text.ts";
+import { blockDeleteMark } from "./values.ts";
 
 /** A code with the key that gives it. */
 interface Use {

@@ -20,7 +20,7 @@ export type { Setup } from "./setup.ts";
 export type { PlainValue, TreeNode } from "./tree.ts";
 export { editorLine } from "./editor-line.ts";
 export { originOf } from "./origin.ts";
-export { codeText } from "./values.ts";
+export { codeText } from "./code-text.ts";
 export { packDialect, unpackDialect } from "./pack.ts";
 
 /*

@@ -1,5 +1,6 @@
 import type { TreeNode } from "./tree.ts";
-import { codeText, parseCode } from "./values.ts";
+import { codeText } from "./code-text.ts";
+import { parseCode } from "./values.ts";
 
 /** Text that is the same for values that mean the same: G0 and G00, 2 and 2.0. */
 export function meaningText(node: TreeNode): string {

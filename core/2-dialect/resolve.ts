@@ -19,7 +19,8 @@ import { startResolving } from "./resolving.ts";
 import { showChain } from "./show.ts";
 import { nodeAt, plainData, walkTree } from "./tree.ts";
 import { unansweredKeys } from "./unanswered.ts";
-import { codeText, parseCode, word } from "./values.ts";
+import { codeText } from "./code-text.ts";
+import { parseCode, word } from "./values.ts";
 
 export { differencesOf, inheritedOf, keyBookOf, loadChain, plainData, reportNotes, showChain };
 

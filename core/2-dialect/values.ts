@@ -58,11 +58,6 @@ export function parseCode(text: string): Code {
   return word === "" ? parsed : { ...parsed, word: { letter: word.charAt(0), digits: word.slice(1) } };
 }
 
-/** { letter: "G", value: 591 } -> G59.1; the way codes are named in findings. A word beside the code is left out. */
-export function codeText({ letter, value }: Pick<Code, "letter" | "value">): string {
-  return value % 10 === 0 ? `${letter}${value / 10}` : `${letter}${Math.floor(value / 10)}.${value % 10}`;
-}
-
 /** A length in atoms: `12.7`, `0.5 in`; a plain number is in millimetres. */
 export function length(tree: TreeNode, path: string): number | undefined {
   const node = scalarAt(tree, path);

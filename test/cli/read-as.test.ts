@@ -41,17 +41,21 @@ test("it does not replace the program that it is made from", () => {
 });
 
 test("job writes it as a job, which gives the same program; --only and --from choose among its operations", () => {
-  const { status, stdout } = run(
-    ["job", "machine-moves-between.ngc", ...readAs, "-o", "moves.job.json"],
-    here,
+  // Its ways at the height of the machine are ways at clearance in a job, and it does not say how high that is.
+  const head = put(
+    folder,
+    "head.json",
+    '{ "job": "1", "units": "mm", "clearance": 20, "tools": [{ "number": 1, "kind": "end-mill", "diameter": 6 }] }',
   );
+  const input = ["machine-moves-between.ngc", ...readAs, "--head", head];
+  const { status, stdout } = run(["job", ...input, "-o", "moves.job.json"], here);
   expect(status).toBe(0);
   expect(stdout).toContain("2 operations, tool 1, in mm");
   for (const choice of [[], ["--only", "op20"], ["--from", "op20"], ["--only", "op10"]]) {
-    const program = (input: readonly string[]): string =>
-      run(["post", ...input, "-d", "explicit-words", ...choice, "-o", "-", "--quiet"], here).stdout;
+    const program = (words: readonly string[]): string =>
+      run(["post", ...words, "-d", "explicit-words", ...choice, "-o", "-", "--quiet"], here).stdout;
     expect(program(["moves.job.json"])).toContain("M30");
-    expect(program(["machine-moves-between.ngc", ...readAs])).toBe(program(["moves.job.json"]));
+    expect(program(input)).toBe(program(["moves.job.json"]));
   }
 });
 

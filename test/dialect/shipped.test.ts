@@ -256,6 +256,6 @@ test("what a start with a resolved dialect loads has no parser in it", () => {
     }
   };
   visit("index.ts");
-  expect([...seen].sort()).toEqual(["editor-line.ts", "index.ts", "origin.ts", "pack.ts"]);
+  expect([...seen].sort()).toEqual(["code-text.ts", "editor-line.ts", "index.ts", "origin.ts", "pack.ts"]);
   expect([...packages]).toEqual([]);
 });

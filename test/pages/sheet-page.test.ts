@@ -87,7 +87,7 @@ test("each number column of a sheet states its unit, or counts", () => {
       ([, head]) => head,
     );
     expect(heads.length).toBeGreaterThan(20);
-    const counts = ["Flutes", "From line", "At line", "Stop"];
+    const counts = ["Flutes", "From line", "At line", "Stop", "Time"];
     const without = heads.filter((head) => !counts.includes(head) && !new RegExp(`, (${units})$`).test(head));
     expect(without).toEqual([]);
   }
@@ -142,12 +142,33 @@ browserTest("tables have their values in the columns where they belong", async (
     "28",
     "16",
     "24,000",
+    "15 min 32 s",
   ]);
   const operations = await rowsOf("plate.html", ".operations");
   expect(operations).toHaveLength(13);
-  expect(operations[0].slice(2)).toEqual(["1", "1", "6,000 cw", "471", "cut 960", "0.08", "0", "mist"]);
+  expect(operations[0].slice(2)).toEqual([
+    "1",
+    "1",
+    "6,000 cw",
+    "471",
+    "cut 960",
+    "0.08",
+    "0",
+    "mist",
+    "2 min 29 s",
+  ]);
   const inch = await rowsOf("inch.html", ".operations");
-  expect(inch[1].slice(2)).toEqual(["2", "2", "3,000 cw", "158", "plunge 12", "0.002", "-1.1", "mist"]);
+  expect(inch[1].slice(2)).toEqual([
+    "2",
+    "2",
+    "3,000 cw",
+    "158",
+    "plunge 12",
+    "0.002",
+    "-1.1",
+    "mist",
+    "1 min 55 s",
+  ]);
   expect(inch[2][6]).toBe("lead 0.05 in/rev");
   expect((await rowsOf("turns.html", ".operations"))[1][6]).toBe("plunge 0.004 in/rev");
 });
