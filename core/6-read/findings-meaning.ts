@@ -1,10 +1,11 @@
-import type { Finding } from "#base";
-
 /**
  * Findings where the meaning of a program is not known. Nothing is guessed: the reader goes on to gather more, but no
  * proof is made. One function a rule; `offset` is the byte offset of the word in the program.
  */
-function unclear(rule: string, offset: number, message: string, fix: string, key?: string): Finding {
+import type { Finding } from "#base";
+
+/** A finding where the meaning of a program is not known. */
+export function unclear(rule: string, offset: number, message: string, fix: string, key?: string): Finding {
   const finding: Finding = {
     rule: `read/${rule}`,
     severity: "error",

@@ -15,12 +15,12 @@ export function limitReport(report: Report, once: boolean): { report: Report; cl
   const told = new Set<string>();
   return {
     report(finding) {
-      const place = `${finding.rule} ${String(finding.place?.offset)} ${finding.message}`;
-      if (once && told.has(place)) return;
+      const place = once ? `${finding.rule} ${String(finding.place?.offset)} ${finding.message}` : undefined;
+      if (place !== undefined && told.has(place)) return;
       const count = (counts.get(finding.rule)?.count ?? 0) + 1;
       counts.set(finding.rule, { count, last: finding });
       if (count > mostOfOneRule) return;
-      if (once) told.add(place);
+      if (place !== undefined) told.add(place);
       report(finding);
     },
     close() {

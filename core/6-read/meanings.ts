@@ -94,7 +94,6 @@ function machineEntries({ codes, gears, optionalStopMark }: Format): Entry[] {
   ];
 }
 
-/** The codes that a dialect declares, and what each means. A code declared twice keeps its first meaning. */
 /**
  * The end code that the dialect does not write: M02 and M30 both end a program (ISO 6983-1), and programs from elsewhere have either. A code
  * that the dialect declares comes before it in the tables.
@@ -104,6 +103,7 @@ const otherEnds: readonly CodeMeaning[] = [20, 300].map((value) => [
   { kind: "end", isOwn: false },
 ]);
 
+/** The codes that a dialect declares, and what each means. A code declared twice keeps its first meaning. */
 export function meaningsOf(format: Format): CodeMeaning[] {
   const extras = format.extraCodes.map((code): Entry => [code, { kind: "extra" }]);
   const entries = [...motionEntries(format), ...modeEntries(format), ...machineEntries(format), ...extras];

@@ -1,6 +1,7 @@
 import type { Formula } from "../variables/formula.ts";
 import { take } from "../variables/formula.ts";
 import { readBrackets, readValue } from "../variables/expression.ts";
+import { wholeWithin } from "../variables/parameter-name.ts";
 import { argumentCount, setParameter } from "../variables/parameters.ts";
 import type { Reader } from "../reader.ts";
 import { beginCall, endCall } from "./calls.ts";
@@ -136,7 +137,7 @@ function callByCode(reader: Reader, flow: Flow, line: PlacedLine, formula: LineF
 }
 
 function isCount(value: number): boolean {
-  return value >= 0 && value < 1_000_000_000 && Math.abs(value - Math.round(value)) <= 0.0001;
+  return value >= 0 && value < 1_000_000_000 && Math.abs(value - Math.round(value)) <= wholeWithin;
 }
 
 /** The end of a subprogram, which may hand a value back as #<_value>. */

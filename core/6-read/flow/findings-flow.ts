@@ -1,9 +1,6 @@
-import type { Finding } from "#base";
-
 /** Findings about the order of blocks: one function a rule; `offset` is the byte of the line. */
-function unclear(rule: string, offset: number, message: string, fix: string): Finding {
-  return { rule: `read/${rule}`, severity: "error", message, place: { source: "program", offset }, fix };
-}
+import type { Finding } from "#base";
+import { unclear } from "../findings-meaning.ts";
 
 /** O words that do not make a structure: one that is not ended, that ends nothing, that has a label twice. */
 export function badStructure(offset: number, message: string, fix: string): Finding {

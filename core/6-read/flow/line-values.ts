@@ -1,7 +1,7 @@
 import type { Reader } from "../reader.ts";
 import { longestLine } from "../tables.ts";
 import type { Formula } from "../variables/formula.ts";
-import { fail, here, peek } from "../variables/formula.ts";
+import { createFormula, fail, here, peek } from "../variables/formula.ts";
 import { badExpression } from "../variables/findings-variables.ts";
 import type { PlacedLine } from "./structures.ts";
 import type { Text } from "./text.ts";
@@ -22,18 +22,8 @@ export function formulaOf(reader: Reader, text: Text, line: PlacedLine): LineFor
   const { bytes, from, base } = region;
   const { end } = lineEnd(bytes, from, Math.min(region.to, from + longestLine));
   return {
-    bytes,
-    base,
+    ...createFormula(reader, { bytes, base, at: from + line.behind, end }),
     lineStart: from,
-    at: from + line.behind,
-    end,
-    parameters: reader.parameters,
-    named: reader.format.variables?.parameters === "named",
-    report: reader.report,
-    depth: 0,
-    brackets: 0,
-    lastRank: 0,
-    broken: false,
   };
 }
 

@@ -1,9 +1,6 @@
-import type { Finding } from "#base";
-
 /** Findings about parameters and arithmetic: one function a rule; `offset` is the byte of the program at which it is seen. */
-function unclear(rule: string, offset: number, message: string, fix: string): Finding {
-  return { rule: `read/${rule}`, severity: "error", message, place: { source: "program", offset }, fix };
-}
+import type { Finding } from "#base";
+import { unclear } from "../findings-meaning.ts";
 
 /** A value that is there while the machine runs, and not in the program. */
 export function runTimeValue(offset: number, text: string, reason: string): Finding {

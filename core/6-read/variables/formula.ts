@@ -1,4 +1,5 @@
 import type { Finding, Report } from "#base";
+import type { Reader } from "../reader.ts";
 import { isBlank, isLetter } from "../scan-bytes.ts";
 import type { Parameters } from "./parameters.ts";
 
@@ -21,6 +22,23 @@ export interface Formula {
   lastRank: number;
   /** Whether it is no expression: nothing more is read of it. */
   broken: boolean;
+}
+
+/** Values that are read from a place on, for one reader. */
+export function createFormula(
+  { parameters, format, report }: Pick<Reader, "parameters" | "format" | "report">,
+  place: Pick<Formula, "bytes" | "base" | "at" | "end">,
+): Formula {
+  return {
+    ...place,
+    parameters,
+    named: format.variables?.parameters === "named",
+    report,
+    depth: 0,
+    brackets: 0,
+    lastRank: 0,
+    broken: false,
+  };
 }
 
 /** The next byte that is no blank; -1 at the end. */

@@ -1,4 +1,4 @@
-import { mostCodes, noCode } from "../block.ts";
+import { mostCodes } from "../block.ts";
 import * as meaning from "../findings-meaning.ts";
 import { keywordKind } from "../keywords.ts";
 import { letterG, letterM, letterName } from "../letters.ts";
@@ -7,6 +7,7 @@ import { isBlank, isLetter, skipBlanks, textBetween } from "../scan-bytes.ts";
 import { readAssignment } from "./assignment.ts";
 import { readValue } from "./expression.ts";
 import type { Formula } from "./formula.ts";
+import { createFormula } from "./formula.ts";
 
 const hash = 35;
 const open = 91;
@@ -35,20 +36,8 @@ function isFunction(bytes: Uint8Array, index: number, end: number): boolean {
 
 /** The values from an index on, in the line at hand. */
 function formulaAt(reader: Reader, index: number, end: number): Formula {
-  const { bytes, block, from, parameters, format, report } = reader;
-  return {
-    bytes,
-    base: block.start - from,
-    at: index,
-    end,
-    parameters,
-    named: format.variables?.parameters === "named",
-    report,
-    depth: 0,
-    brackets: 0,
-    lastRank: 0,
-    broken: false,
-  };
+  const { bytes, block, from } = reader;
+  return createFormula(reader, { bytes, base: block.start - from, at: index, end });
 }
 
 /** Works the number of a word out that stands at `index`, its value at `value`; gives the index behind it. */
@@ -101,7 +90,7 @@ function takeCode(reader: Reader, letter: number, index: number, value: number):
     reader.report(meaning.badNumber(at, letterName(letter), `is ${String(value)}, which is no code`));
     return;
   }
-  (isG ? block.gCode : block.mCode)[count] = isCode ? tenths : noCode;
+  (isG ? block.gCode : block.mCode)[count] = tenths;
   (isG ? block.gAt : block.mAt)[count] = index - from;
   if (isG) block.gCount++;
   else block.mCount++;
