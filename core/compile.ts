@@ -7,6 +7,7 @@
  * Batches are pulled from the right: the comparison asks for what was read, the reader for text, the emitter for the
  * sequence. Nothing is kept but the copies that the comparison has not caught up with. No file access here.
  */
+import { chunksOf } from "#base";
 import { createGuard, createQueue, prove as compare } from "#prove";
 import { read } from "#read";
 import { gather, withCorrectedBlocks } from "#report";
@@ -15,7 +16,6 @@ import type { Outcome, PostInput, ProveInput } from "./inputs.ts";
 import { footerOf, headerOf } from "./page.ts";
 import { simulating } from "./simulated.ts";
 import {
-  chunksOf,
   errorsOnly,
   guarded,
   hashFacts,

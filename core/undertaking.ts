@@ -1,4 +1,4 @@
-import { atomsPerUnit } from "#base";
+import { atomsPerUnit, chunksOf } from "#base";
 import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
@@ -192,22 +192,6 @@ function* followed<B extends Batch<unknown>>(
   for (const batch of batches) {
     if (batch.count > 0) means.progress?.(batch.source[batch.count - 1], source.size);
     yield batch;
-  }
-}
-
-/** Bytes of a source, in chunks that are each valid until the next is pulled. */
-export function* chunksOf(
-  source: ByteSource,
-  passing: (chunk: Uint8Array, done: number) => void = () => undefined,
-): Generator<Uint8Array> {
-  const window = new Uint8Array(1 << 16);
-  for (let offset = 0; offset < source.size;) {
-    const length = source.read(offset, window);
-    if (length === 0) return;
-    offset += length;
-    const chunk = window.subarray(0, length);
-    passing(chunk, offset);
-    yield chunk;
   }
 }
 

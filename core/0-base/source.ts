@@ -5,6 +5,29 @@ export interface ByteSource {
   read(offset: number, target: Uint8Array): number;
 }
 
+/** Bytes read at a time. */
+const windowBytes = 1 << 16;
+
+/**
+ * Bytes of a source, in chunks that are each valid until the next is pulled.
+ *
+ * @param passing called with each chunk and the bytes up to its end before it is handed on
+ */
+export function* chunksOf(
+  source: ByteSource,
+  passing: (chunk: Uint8Array, done: number) => void = () => undefined,
+): Generator<Uint8Array> {
+  const window = new Uint8Array(windowBytes);
+  for (let offset = 0; offset < source.size;) {
+    const length = source.read(offset, window);
+    if (length === 0) return;
+    offset += length;
+    const chunk = window.subarray(0, length);
+    passing(chunk, offset);
+    yield chunk;
+  }
+}
+
 /** A byte source over bytes in memory. */
 export function memorySource(bytes: Uint8Array): ByteSource {
   return {

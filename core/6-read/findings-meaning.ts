@@ -5,9 +5,15 @@
 import type { Finding } from "#base";
 
 /** A finding where the meaning of a program is not known. */
-export function unclear(rule: string, offset: number, message: string, fix: string, key?: string): Finding {
+export function unclear(
+  rule: `read/${string}`,
+  offset: number,
+  message: string,
+  fix: string,
+  key?: string,
+): Finding {
   const finding: Finding = {
-    rule: `read/${rule}`,
+    rule,
     severity: "error",
     message,
     place: { source: "program", offset },
@@ -19,7 +25,7 @@ export function unclear(rule: string, offset: number, message: string, fix: stri
 /** A code that the dialect gives no meaning. */
 export function unknownCode(offset: number, word: string): Finding {
   return unclear(
-    "unknown-code",
+    "read/unknown-code",
     offset,
     `The dialect gives ${word} no meaning.`,
     "Take the code out, or declare what it does under `codes`.",
@@ -30,7 +36,7 @@ export function unknownCode(offset: number, word: string): Finding {
 /** A letter or sign that the dialect does not know. */
 export function unknownWord(offset: number, word: string): Finding {
   return unclear(
-    "unknown-word",
+    "read/unknown-word",
     offset,
     `${word} is no word of this dialect.`,
     "Take it out, or add its letter to `blocks.order`.",
@@ -41,7 +47,7 @@ export function unknownWord(offset: number, word: string): Finding {
 /** A number that cannot be taken: malformed, missing, too long, out of its range. */
 export function badNumber(offset: number, word: string, reason: string): Finding {
   return unclear(
-    "number",
+    "read/number",
     offset,
     `The number of ${word} ${reason}.`,
     "Write a number that the address can take.",
@@ -56,13 +62,13 @@ export function decimalPoint(offset: number, word: string, missing: boolean, key
   const fix = missing
     ? `Write a decimal point: ${word}.`
     : "Write the number in least increments, without a point.";
-  return unclear("decimal", offset, message, fix, key);
+  return unclear("read/decimal", offset, message, fix, key);
 }
 
 /** A number with more digits than the controller has. */
 export function finerThanGrid(offset: number, word: string, step: string, key: string): Finding {
   return unclear(
-    "finer-than-grid",
+    "read/finer-than-grid",
     offset,
     `${word} is finer than the least increment, ${step}.`,
     `Round it to a multiple of ${step}.`,
@@ -73,7 +79,7 @@ export function finerThanGrid(offset: number, word: string, step: string, key: s
 /** A letter that stands twice in a block. */
 export function repeatedWord(offset: number, letter: string): Finding {
   return unclear(
-    "repeated-word",
+    "read/repeated-word",
     offset,
     `The block has the word ${letter} more than once.`,
     "Leave one of them.",
@@ -82,13 +88,18 @@ export function repeatedWord(offset: number, letter: string): Finding {
 
 /** Two codes of one modal group, or two codes that want the same words, in one block. */
 export function modalConflict(offset: number, word: string, reason: string): Finding {
-  return unclear("modal-conflict", offset, `${word} ${reason}.`, "Put each of them in a block of its own.");
+  return unclear(
+    "read/modal-conflict",
+    offset,
+    `${word} ${reason}.`,
+    "Put each of them in a block of its own.",
+  );
 }
 
 /** A mode that the program uses and never states. */
 export function modeUnknown(offset: number, mode: string, assumed: string, key: string): Finding {
   return unclear(
-    "mode-unknown",
+    "read/mode-unknown",
     offset,
     `The program has not stated ${mode} where it first relies on it; it is read as ${assumed}.`,
     `State ${mode} at the head of the program.`,
@@ -99,7 +110,7 @@ export function modeUnknown(offset: number, mode: string, assumed: string, key: 
 /** A parameter or an expression: its value is known to the controller alone. */
 export function variable(offset: number, text: string): Finding {
   return unclear(
-    "variable",
+    "read/variable",
     offset,
     `${text} is a parameter or an expression; its value is not in the program.`,
     "Write the number itself.",
@@ -109,7 +120,7 @@ export function variable(offset: number, text: string): Finding {
 /** A call, a definition or an end of a subprogram. */
 export function subprogram(offset: number, text: string): Finding {
   return unclear(
-    "subprogram",
+    "read/subprogram",
     offset,
     `${text} belongs to a subprogram, which is not read.`,
     "Write the blocks of the subprogram out.",
@@ -119,7 +130,7 @@ export function subprogram(offset: number, text: string): Finding {
 /** A jump or a condition. */
 export function branch(offset: number, text: string): Finding {
   return unclear(
-    "branch",
+    "read/branch",
     offset,
     `${text} makes the order of blocks depend on something outside the program.`,
     "Write the blocks in the order in which they are to run.",
@@ -129,7 +140,7 @@ export function branch(offset: number, text: string): Finding {
 /** A comment that does not end, that is nested, or that is none in this dialect. */
 export function badComment(offset: number, reason: string): Finding {
   return unclear(
-    "comment",
+    "read/comment",
     offset,
     `The comment ${reason}.`,
     "Write it as the dialect has comments.",
@@ -144,7 +155,7 @@ export function unusedWord(
   reason = "is used by no code of its block",
 ): Finding {
   return unclear(
-    "unused-word",
+    "read/unused-word",
     offset,
     `${word} ${reason}.`,
     "Take it out, or add the code that it belongs to.",
@@ -153,23 +164,23 @@ export function unusedWord(
 
 /** A word or a code that an action needs and that is not there. */
 export function wordMissing(offset: number, message: string, fix: string, key?: string): Finding {
-  return unclear("word-missing", offset, message, fix, key);
+  return unclear("read/word-missing", offset, message, fix, key);
 }
 
 /** An arc whose words do not make one. */
 export function badArc(offset: number, message: string, fix: string, key?: string): Finding {
-  return unclear("arc", offset, message, fix, key);
+  return unclear("read/arc", offset, message, fix, key);
 }
 
 /** A fixed cycle whose words do not make one. */
 export function badCycle(offset: number, message: string, fix: string, key?: string): Finding {
-  return unclear("cycle", offset, message, fix, key);
+  return unclear("read/cycle", offset, message, fix, key);
 }
 
 /** A place that follows from another which is not known. */
 export function unknownPlace(offset: number, word: string, what: string): Finding {
   return unclear(
-    "position",
+    "read/position",
     offset,
     `${word} counts from ${what}, which is not known here.`,
     "Go to a known place with absolute words first.",
@@ -179,7 +190,7 @@ export function unknownPlace(offset: number, word: string, what: string): Findin
 /** Anything but blank lines and comments behind the end of the program. */
 export function afterEnd(offset: number): Finding {
   return unclear(
-    "after-end",
+    "read/after-end",
     offset,
     "Blocks follow the end of the program.",
     "Take them out; they are not read.",
@@ -189,7 +200,7 @@ export function afterEnd(offset: number): Finding {
 /** A program that runs out of blocks. */
 export function noEnd(offset: number): Finding {
   return unclear(
-    "no-end",
+    "read/no-end",
     offset,
     "The program does not end: its end code is missing.",
     "Add the end code.",
@@ -200,7 +211,7 @@ export function noEnd(offset: number): Finding {
 /** Bytes that are no text of a program. */
 export function badBytes(offset: number, what: string): Finding {
   return unclear(
-    "encoding",
+    "read/encoding",
     offset,
     `The program holds ${what}.`,
     "Save it as plain text.",
@@ -217,20 +228,18 @@ export function blockDelete(offset: number, isSwitchForStops: boolean): Finding 
     ? "The block delete switch is that of the optional stops, and this block is none: the operator would skip it with them."
     : "This block runs only while the block delete switch is off; it is read as one that runs.";
   const fix = "Take the `/` off, or the block out.";
-  const finding = unclear("block-delete", offset, message, fix, "blocks.delete");
+  const finding = unclear("read/block-delete", offset, message, fix, "blocks.delete");
   return isSwitchForStops ? finding : { ...finding, severity: "warning" };
 }
 
 /** A number format that the dialect lacks for a word it declares. */
 export function undeclared(offset: number, word: string, key: string): Finding {
   return {
-    ...unclear(
-      "",
-      offset,
-      `The dialect does not say \`${key}\`, which ${word} needs.`,
-      `State \`${key}\`.`,
-      key,
-    ),
     rule: "dialect/undeclared",
+    severity: "error",
+    message: `The dialect does not say \`${key}\`, which ${word} needs.`,
+    place: { source: "program", offset },
+    fix: `State \`${key}\`.`,
+    key,
   };
 }

@@ -1,3 +1,4 @@
+import { chunksOf } from "#base";
 import type { ByteSource } from "#base";
 
 const lineFeed = 10;
@@ -15,7 +16,6 @@ const bracket = 91;
 export function linesOf(source: ByteSource, offsets: readonly number[]): Map<number, number> {
   const found = new Map<number, number>();
   const waiting = [...new Set(offsets)].sort((one, other) => other - one);
-  const window = new Uint8Array(1 << 16);
   let begin = 0;
   let isComputed = false;
   const close = (end: number): void => {
@@ -26,15 +26,15 @@ export function linesOf(source: ByteSource, offsets: readonly number[]): Map<num
     begin = end;
     isComputed = false;
   };
-  for (let offset = 0; waiting.length > 0;) {
-    const length = source.read(offset, window);
-    if (length === 0) break;
-    for (let index = 0; index < length; index++) {
-      const byte = window[index];
+  let offset = 0;
+  for (const chunk of chunksOf(source)) {
+    if (waiting.length === 0) break;
+    for (let index = 0; index < chunk.length; index++) {
+      const byte = chunk[index];
       if (byte === lineFeed || byte === carriageReturn) close(offset + index + 1);
       else if (byte === hash || byte === bracket) isComputed = true;
     }
-    offset += length;
+    offset += chunk.length;
   }
   close(Infinity);
   return found;

@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { chunksOf } from "#base";
 import type { Emitter } from "#emit";
 import type { HashedFile, Plot, Reportable, SetupSheet } from "#report";
 import { locate, sheetPage, sheetText } from "#report";
@@ -110,10 +111,7 @@ function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialec
 
 function hashed(input: Input): HashedFile {
   const digest = createDigest();
-  const source = byteSource(input);
-  const window = new Uint8Array(1 << 16);
-  for (let offset = 0, length; (length = source.read(offset, window)) > 0; offset += length)
-    digest.update(window.subarray(0, length));
+  for (const chunk of chunksOf(byteSource(input))) digest.update(chunk);
   return { file: basename(input.file), sha256: digest.hex() };
 }
 

@@ -1,9 +1,9 @@
+import { chunksOf } from "#base";
 import type { Batch, ByteSource, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Job, JobStep } from "#job";
 import { read } from "#read";
 import type { StretchDraft } from "./drafts.ts";
-import { chunks } from "./chunks.ts";
 import type { Workshop } from "./held.ts";
 import type { RowWriter } from "./row-batches.ts";
 import { createRowWriter } from "./row-batches.ts";
@@ -61,7 +61,7 @@ function begin({ source, dialect, units, stretches, stock, workshop }: KnownProg
   const { format, machine } = dialect;
   const writer = createRowWriter(stretches, dialect, stock);
   // What is wrong with the program was said when its operations were gathered.
-  const batches = read(chunks(source), format, machine, { units, source }, () => undefined);
+  const batches = read(chunksOf(source), format, machine, { units, source }, () => undefined);
   const walk = createWalk(workshop, format.modal.axes === "all", rowActions(writer));
   return { batches: batches[Symbol.iterator](), walk, writer, operation: -1, ended: false };
 }

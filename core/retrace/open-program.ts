@@ -1,9 +1,9 @@
+import { chunksOf } from "#base";
 import type { ByteSource, Finding, Report, UnitSystem } from "#base";
 import type { Dialect } from "#dialect";
 import type { Job, OpenJob } from "#job";
 import { checkOperations, checkTools, readHead } from "#job";
 import { read } from "#read";
-import { chunks, windowBytes } from "./chunks.ts";
 import type { Comments } from "./comments.ts";
 import { gatherComments } from "./comments.ts";
 import * as findings from "./findings.ts";
@@ -43,7 +43,7 @@ export function openProgram(
     if (finding.severity === "error") counted.errors++;
     report(finding);
   };
-  const head = headSource && readHead(headSource, tell, windowBytes);
+  const head = headSource && readHead(headSource, tell);
   const { format, machine } = dialect;
   const units = unitsWithout(dialect, head);
   const comments = gatherComments(format);
@@ -57,7 +57,7 @@ export function openProgram(
   const { act, gathered } = gatheringActions(machine, head?.stock, tell, nameAt);
   const walk = createWalk(workshop, format.modal.axes === "all", act);
   const readReport = readingReport(dialect, tell, () => counted.forms++);
-  const text = chunks(source, comments.take);
+  const text = chunksOf(source, comments.take);
   for (const batch of read(text, format, machine, { units, source }, readReport)) walkBatch(walk, batch);
   endWalk(walk);
   // A program whose meaning is open may lack what a job needs for the same reason; one of them is enough.

@@ -3,6 +3,7 @@ import { headKey } from "../cl/findings.ts";
 import type { Job } from "../job.ts";
 import type { JobSchema } from "../job-schema.generated.ts";
 import { readForm } from "../read-form.ts";
+import { windowBytes } from "../scan/scanner.ts";
 import { checkHead } from "./check-head.ts";
 import { fitsSchema } from "./fits-schema.ts";
 import { toJob } from "./to-job.ts";
@@ -17,7 +18,7 @@ const anyOperations = [{ id: "-", tool: 1, moves: [{ note: "" }] }];
  * @param report gets each finding with its place in the head file
  * @returns a job without operations; undefined after an error
  */
-export function readHead(source: ByteSource, report: Report, window: number): Job | undefined {
+export function readHead(source: ByteSource, report: Report, window: number = windowBytes): Job | undefined {
   const counted = { errors: 0 };
   const inHead: Report = (finding) => {
     if (finding.severity === "error") counted.errors++;

@@ -4,13 +4,13 @@ import { unclear } from "../findings-meaning.ts";
 
 /** O words that do not make a structure: one that is not ended, that ends nothing, that has a label twice. */
 export function badStructure(offset: number, message: string, fix: string): Finding {
-  return unclear("structure", offset, message, fix);
+  return unclear("read/structure", offset, message, fix);
 }
 
 /** A call of what is not in the file. */
 export function unknownSubprogram(offset: number, label: string): Finding {
   return unclear(
-    "unknown-subprogram",
+    "read/unknown-subprogram",
     offset,
     `The file has no subprogram ${label}.`,
     "Put the subprogram into this file, and call it by the label that it has.",
@@ -20,7 +20,7 @@ export function unknownSubprogram(offset: number, label: string): Finding {
 /** A program that goes on and on. */
 export function tooManySteps(offset: number, what: string): Finding {
   return unclear(
-    "step-limit",
+    "read/step-limit",
     offset,
     `The program is not at its end after ${what}.`,
     "See to it that its loops end; a longer program is not read.",
@@ -30,7 +30,7 @@ export function tooManySteps(offset: number, what: string): Finding {
 /** A condition whose value is not known. */
 export function unknownCondition(offset: number): Finding {
   return unclear(
-    "branch",
+    "read/branch",
     offset,
     "Which block is next depends on a value that is not known here.",
     "Let it depend on what the program itself has set.",
@@ -40,7 +40,7 @@ export function unknownCondition(offset: number): Finding {
 /** A program that branches, where its text is there once only. */
 export function noWayBack(offset: number): Finding {
   return unclear(
-    "branch",
+    "read/branch",
     offset,
     "The program branches, and its text cannot be gone back in here.",
     "Read it from a file.",
