@@ -171,7 +171,7 @@ test("a pipe gets the program", () => {
   const pipe = join(folder, "pipe");
   execFileSync("mkfifo", [pipe]);
   const words = [`"${process.execPath}" "${command}" post "${job}" -d "${plateDialect}" -o "${pipe}"`];
-  const text = execFileSync("sh", ["-c", `${words.join(" ")} >/dev/null & cat "${pipe}"; wait`], {
+  const text = execFileSync("sh", ["-c", `${words.join(" ")} >/dev/null & timeout 60 cat "${pipe}"; wait`], {
     encoding: "utf8",
   });
   expect(text).toBe(readFileSync(join(folder, "small.tap"), "utf8"));
