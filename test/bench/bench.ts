@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ready } from "../support/ready.ts";
+import { framesOf } from "./frames.ts";
 import { makeLines } from "./make-lines.ts";
 import { makeShortMoves } from "./make-short-moves.ts";
 import type { ShortMoves } from "./make-short-moves.ts";
@@ -208,6 +209,23 @@ function benchReadAs(): void {
   say(`  peak memory: ${figure(reading.peak, 0)} MB, ${figure(posting.peak, 0)} MB`);
 }
 
+/** The page of a plot with a million motions, turned in a browser. */
+async function benchPlot(): Promise<void> {
+  for (const moves of [1_000, 1_000_000]) {
+    makeShortMoves(at("plot.json"), moves, shortMoves["end mill of 6 mm, level"]);
+    const plot = [command, "plot", at("plot.json"), "--dialect", "rs274ngc", "--output", at("plot.html")];
+    measure([...plot, "--quiet"]);
+    const frames = await framesOf(at("plot.html"));
+    if (frames === undefined) return say("the page of a plot: no browser is installed");
+    const { loading, perSecond } = frames;
+    const size = figure(statSync(at("plot.html")).size / 1e6, 1);
+    say(
+      `plot of ${moves.toLocaleString("en")} motions in a page of ${size} MB: ${figure(perSecond, 1)} frames a second while it turns (target 30)`,
+    );
+    say(`  all motions shown after ${figure(loading / 1000, 1)} s`);
+  }
+}
+
 /** Where the time goes: a warm process, stage by stage. */
 async function profile(): Promise<void> {
   const moves = 1_000_000;
@@ -221,7 +239,7 @@ async function profile(): Promise<void> {
   say(`  ${"together".padEnd(20)} ${figure(whole, 0).padStart(5)} ns a move`);
 }
 
-const parts: Readonly<Record<string, () => void>> = {
+const parts: Readonly<Record<string, () => void | Promise<void>>> = {
   "--million": benchMillion,
   "--memory": benchMemory,
   "--prove": benchProve,
@@ -229,13 +247,15 @@ const parts: Readonly<Record<string, () => void>> = {
   "--start": benchStart,
   "--simulate": benchSimulate,
   "--read-as": benchReadAs,
+  "--plot": benchPlot,
 };
 
 try {
   const asked = process.argv.slice(2);
   const unknown = asked.filter((name) => name !== "--profile" && !Object.hasOwn(parts, name));
   if (unknown.length > 0) throw new Error(`there are ${Object.keys(parts).join(", ")} and --profile`);
-  for (const [name, part] of Object.entries(parts)) if (asked.length === 0 || asked.includes(name)) part();
+  for (const [name, part] of Object.entries(parts))
+    if (asked.length === 0 || asked.includes(name)) await part();
   if (asked.includes("--profile")) await profile();
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -1,15 +1,9 @@
-import { existsSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { chromium } from "playwright-core";
 import { afterAll, beforeAll, test } from "vitest";
+import { browserPath } from "./browser-path.ts";
 
-/** Where a browser is looked for: what the environment says, and where Debian puts it. */
-const paths = [process.env["CHROMIUM"], "/usr/bin/chromium", "/usr/bin/chromium-browser"];
-
-/** Path of a Chromium; undefined where there is none. */
-const found = paths.find((path) => path !== undefined && path !== "" && existsSync(path));
-
-if (found === undefined)
+if (browserPath === undefined)
   console.log("no browser: pages are not looked at; install chromium, or name one by CHROMIUM=/path/to/it");
 
 /** How a page is opened. */
@@ -21,9 +15,9 @@ export interface Opening {
 const state: { browser?: Browser } = {};
 
 beforeAll(async () => {
-  if (found === undefined) return;
+  if (browserPath === undefined) return;
   // The sandbox needs rights that a container of continuous integration does not give.
-  state.browser = await chromium.launch({ executablePath: found, args: ["--no-sandbox"] });
+  state.browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox"] });
 });
 afterAll(async () => state.browser?.close());
 
@@ -31,7 +25,7 @@ afterAll(async () => state.browser?.close());
  * A test that opens pages in a browser. Where there is none it is left out, and that is said; in continuous integration there
  * has to be one.
  */
-export const browserTest = found === undefined && process.env["CI"] === undefined ? test.skip : test;
+export const browserTest = browserPath === undefined && process.env["CI"] === undefined ? test.skip : test;
 
 /** Opens a file without network; what it asks for beside itself, and what it complains about, is gathered. */
 export async function openPage(
