@@ -1,6 +1,6 @@
 /*
- * Shows the package at work: posts each job of examples/weather-plate with the dialect file of its machine through the
- * built command, into demo-output, and prints the beginning of the program.
+ * Shows the package at work, through the built command: posts each job of examples/weather-plate with the dialect file of its
+ * machine into demo-output, prints the beginning of the program, and writes the set-up sheet and the picture beside it.
  */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, readdirSync } from "node:fs";
@@ -15,15 +15,16 @@ function filesOf(suffix: string): string[] {
   return readdirSync(example).filter((name) => name.endsWith(suffix));
 }
 
-/** Posts one job and gives the path of its program; ends the demonstration where the command does not succeed. */
-function post(job: string, dialect: string): string {
-  const program = join(folder, job.replace(/\.job\.json$/, ".tap"));
-  const words = ["post", join(example, job), "--dialect", join(example, dialect), "--output", program];
+/** Runs one command on a job; ends the demonstration where it does not succeed. */
+function tapewright(verb: string, job: string, dialect: string, ending: string): string {
+  const output = join(folder, job.replace(/\.job\.json$/, ending));
+  const quiet = verb === "post" ? [] : ["--quiet"];
+  const words = [verb, join(example, job), "--dialect", join(example, dialect), "--output", output, ...quiet];
   const named = words.map((word) => (word.startsWith(root) ? relative(process.cwd(), word) : word));
   console.log(`$ tapewright ${named.join(" ").replaceAll(" --", " \\\n      --")}\n`);
   const { status } = spawnSync(process.execPath, [join(root, "dist/cli.js"), ...named], { stdio: "inherit" });
   if (status !== 0) process.exit(status ?? 1);
-  return program;
+  return output;
 }
 
 function showBeginning(program: string): void {
@@ -36,4 +37,10 @@ function showBeginning(program: string): void {
 
 mkdirSync(folder, { recursive: true });
 const [dialect] = filesOf(".dialect.yaml");
-for (const job of filesOf(".job.json")) showBeginning(post(job, dialect));
+for (const job of filesOf(".job.json")) {
+  showBeginning(tapewright("post", job, dialect, ".tap"));
+  console.log();
+  tapewright("sheet", job, dialect, ".sheet.html");
+  tapewright("plot", job, dialect, ".plot.html");
+  console.log(`Open the two pages in ${relative(process.cwd(), folder)} with a browser.`);
+}

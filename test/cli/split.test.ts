@@ -133,7 +133,7 @@ describe("an air cut", () => {
 
   test("past the travel of the router it is refused, and nothing is written", () => {
     const cwd = temporaryFolder();
-    const { status, stderr } = run(["post", plateJob, "-d", plateDialect, "--air-cut", "20", "-o", "air.tap"], { cwd }); // prettier-ignore
+    const { status, stderr } = run(["post", plateJob, "-d", plateDialect, "--air-cut", "80", "-o", "air.tap"], { cwd }); // prettier-ignore
     expect(status).toBe(1);
     expect(stderr).toContain("limit/travel");
     expect(existsSync(join(cwd, "air.tap"))).toBe(false);

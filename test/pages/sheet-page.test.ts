@@ -100,7 +100,7 @@ const shown = [
     "X0 is 12 mm to the right of the left edge, Y0 12 mm behind the front edge, Z0 0.6 mm below the top",
   ],
   ["stock", "aluminium plate, 6000 series"],
-  ["zero of the offset in machine coordinates", "X300 Y200 Z-80"],
+  ["zero of the offset in machine coordinates", "X300 Y200 Z-140"],
   ["work offset", "G54"],
   ["length offset", "H6"],
   ["tool", "carbide drill 3.8"],
@@ -142,7 +142,7 @@ browserTest("tables have their values in the columns where they belong", async (
     "28",
     "16",
     "24,000",
-    "15 min 32 s",
+    "16 min 23 s",
   ]);
   const operations = await rowsOf("plate.html", ".operations");
   expect(operations).toHaveLength(13);
@@ -155,7 +155,7 @@ browserTest("tables have their values in the columns where they belong", async (
     "0.08",
     "0",
     "mist",
-    "2 min 29 s",
+    "2 min 34 s",
   ]);
   const inch = await rowsOf("inch.html", ".operations");
   expect(inch[1].slice(2)).toEqual([

@@ -128,17 +128,17 @@ describe("a program", () => {
   });
 
   test("places the machine by its work zero, and the tip by the length of the tool that is held", async () => {
-    // Zero at machine 300, 200, -80; pocket 1 at 40, 20, where the holder sits at -78.4 (the router's file).
+    // Zero at machine 300, 200, -140; pocket 1 at 40, 20, where the holder sits at -78.4 (the router's file).
     const { plot } = await drawProgram(jobOf(slot), router);
     const machine = movesOf(plot!).filter(({ isMachine }) => isMachine);
     const atPocket = machine.filter(({ at }) => at[0] === -260 && at[1] === -180).map(({ at }) => at[2]);
     // Empty down to the holder; with 50 mm of tool up to clear-z -5; back down to the pocket; empty up again.
-    expect(atPocket).toContain(1.6);
-    expect(atPocket).toContain(25);
-    expect(atPocket).toContain(-48.4);
-    expect(atPocket.at(-1)).toBe(80);
+    expect(atPocket).toContain(61.6);
+    expect(atPocket).toContain(85);
+    expect(atPocket).toContain(11.6);
+    expect(atPocket.at(-1)).toBe(140);
     const travel = plot!.head.boxes.find(({ kind }) => kind === "travel");
-    expect(travel).toMatchObject({ min: [-300_000, -200_000, -15_000], max: [920_000, 610_000, 80_000] });
+    expect(travel).toMatchObject({ min: [-300_000, -200_000, -20_000], max: [920_000, 610_000, 140_000] });
     // Feeds down to a pocket are no cuts.
     expect(plot!.head.cut?.min).toEqual([10_000, 0, -2000]);
   });

@@ -133,9 +133,9 @@ describe("an air cut", () => {
 
   test("is refused where its highest point passes the travel", () => {
     const at = (height: number) => postText(plate({ airCut: { ...airCut, height: mm(height) } }), router);
-    // Work zero at -80, tools of 30: the nose has 50 mm from work Z 0 to the top.
-    expect(errorRules(at(20).outcome.findings)).toEqual([]);
-    expect(errorRules(at(60).outcome.findings)).toEqual(["limit/travel"]);
+    // Work zero at -140, tools of 30: the nose has 110 mm from work Z 0 to the top.
+    expect(errorRules(at(80).outcome.findings)).toEqual([]);
+    expect(errorRules(at(120).outcome.findings)).toEqual(["limit/travel"]);
   });
 
   test("is refused where the stock is not stated", () => {

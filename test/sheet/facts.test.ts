@@ -52,7 +52,7 @@ test("all motion in the work offset, in work and in machine coordinates", () => 
   expect(others).toEqual([]);
   near(offset.extents, box);
   // The zero stands in the router's file: machine.work-zero.
-  expect(offset).toMatchObject({ number: 1, word: "G54", origin: [300, 200, -80] });
+  expect(offset).toMatchObject({ number: 1, word: "G54", origin: [300, 200, -140] });
   expect(offset.machineExtents.x?.least).toBeCloseTo(300 + box[0][0], 2);
   expect(offset.machineExtents.y?.most).toBeCloseTo(200 + box[1][1], 2);
 });
@@ -147,7 +147,7 @@ test("stops, notes, coolant and tools of the plate", () => {
   });
   expect(plan.stock).toMatchObject({ size: [204, 144, 10.6], material: "aluminium plate, 6000 series" });
   expect(plan.machine).toEqual({
-    travel: { x: { least: 0, most: 1220 }, y: { least: 0, most: 810 }, z: { least: -95, most: 0 } },
+    travel: { x: { least: 0, most: 1220 }, y: { least: 0, most: 810 }, z: { least: -160, most: 0 } },
     spindle: { least: 6000, most: 24000 },
     toolChange: "rack",
     lengths: "table",

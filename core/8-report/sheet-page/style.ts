@@ -104,7 +104,7 @@ const paper = `
   .files tr:not(.program) .hash { font-size: 8pt; white-space: nowrap; }
   .files tr:not(.program) .hash span { margin-right: 1mm; }
   thead { display: table-header-group; }
-  tr, .ticks > li, .found li, dl div, .rack li, .picture, .backplot, .signed { break-inside: avoid; }
+  tr, .together, .ticks > li, .found li, dl div, .rack li, .picture, .backplot, .signed { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   .wide { overflow: visible; }
   .backplot { border: 0; padding: 0; }

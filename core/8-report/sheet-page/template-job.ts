@@ -24,12 +24,12 @@ export const jobParts = `<section id="set-up" aria-labelledby="set-up-title">
 <table>
 <thead><tr><th scope="col">Work offset</th><th scope="col">For</th><th scope="col" class="number">Its zero in machine coordinates, {{length}}</th>
 <th scope="col" class="number">All motion X, {{length}}</th><th scope="col" class="number">Y, {{length}}</th><th scope="col" class="number">Z, {{length}}</th></tr></thead>
-<tbody>
 {{#each offsets}}
+<tbody class="together">
 <tr><th scope="row"><span class="key">{{number}}</span> {{word}}</th><td data-head="For">{{operations}}</td><td class="number" data-head="Its zero, {{length}}">{{#if origin}}{{origin}}{{else}}<span class="fill">X</span><span class="fill">Y</span><span class="fill">Z</span>{{/if}}</td>{{#each extents}}<td class="number" data-head="{{head}}">{{text}}</td>{{/each}}</tr>
 {{#if machine}}<tr><th scope="row" class="small">the same in machine coordinates</th><td></td><td></td>{{#each machine}}<td class="number" data-head="{{head}}">{{text}}</td>{{/each}}</tr>{{/if}}
-{{/each}}
 </tbody>
+{{/each}}
 </table>
 </div>
 <p>Clearance, the height of safe travel: Z{{clearance}} {{length}}.</p>
