@@ -30,13 +30,29 @@ export async function runPlot(args: PlotArguments): Promise<number> {
   });
 }
 
-function outputName({ input, output, dialect, setup, spindleHolds }: PlotArguments): string {
-  if (dialect === undefined && (setup ?? spindleHolds) !== undefined)
-    throw usageError("--setup and --spindle-holds are about a program: state --dialect, too.");
+function outputName(args: PlotArguments): string {
+  refuseWithoutDialect(args);
+  const { input, output } = args;
   const name = output ?? (input === standardStream ? standardStream : besideInput(input, "svg"));
   if (name !== standardStream && !/\.(svg|html?)$/i.test(name))
     throw usageError(`--output is the name of a picture, .svg or .html, and not ${name}.`);
   return name;
+}
+
+/** The picture of a job alone shows nothing of what is about a program. */
+function refuseWithoutDialect({ dialect, ...args }: PlotArguments): void {
+  const { spindleHolds, setup, rack, airCut, airFeed, optionalStops } = args;
+  const about = {
+    "spindle-holds": spindleHolds,
+    setup,
+    rack,
+    "air-cut": airCut,
+    "air-feed": airFeed,
+    "optional-stops": optionalStops,
+  };
+  const stated = Object.entries(about).find(([, value]) => value !== undefined && value !== false);
+  if (dialect === undefined && stated !== undefined)
+    throw usageError(`--${stated[0]} is about a program: state --dialect, too.`);
 }
 
 async function plot(args: PlotArguments, output: string): Promise<Reportable> {

@@ -4,7 +4,7 @@ import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { closeInput, standardStream } from "./files/input.ts";
-import { besideInput, resolveTarget } from "./files/target.ts";
+import { programBeside, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
@@ -63,7 +63,7 @@ async function post(
     try {
       const output =
         outputName(args) ??
-        besideInput(args.input, prepared.dialect.format.extension, job.options.airCut ? "air-cut" : "");
+        programBeside(args.input, prepared.dialect.format.extension, job.options.airCut !== undefined);
       const target = resolveTarget(output, protectedFiles(job, prepared), "program");
       const bar = createProgressBar("posting");
       try {

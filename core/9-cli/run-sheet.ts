@@ -7,13 +7,14 @@ import { plotUnder } from "../plot/index.ts";
 import type { NamedInputs, SheetOutcome } from "../sheet/index.ts";
 import { sheet } from "../sheet/index.ts";
 import type { SheetArguments } from "./commands/arguments.ts";
+import type { programOptions, readingOptions } from "./commands/options.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { readChain } from "./dialects/read-chain.ts";
 import { exitCode } from "./exit-code.ts";
 import type { Input } from "./files/input.ts";
 import { byteSource, refuseChanged, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
-import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
+import { besideInput, programBeside, protectedDialect, resolveTarget } from "./files/target.ts";
 import type { Target } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
@@ -96,15 +97,14 @@ async function writeSheet(
 function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialect): NamedInputs {
   const { input, reading, setup } = job;
   const head = headOf(reading);
-  const { extension } = loaded.dialect.format;
+  const file = args.input === standardStream ? "program" : args.input;
   return {
     job: hashed(input),
     ...(head === undefined ? {} : { head: hashed(head) }),
     ...(setup === undefined ? {} : { setup: hashed(setup.input) }),
     ...(reading.form === "program" ? { readAs: readChain(reading.dialect) } : {}),
     dialect: readChain(loaded),
-    program:
-      args.input === standardStream ? `program.${extension}` : basename(besideInput(args.input, extension)),
+    program: basename(programBeside(file, loaded.dialect.format.extension, job.options.airCut !== undefined)),
     options: optionsOf(args),
   };
 }
@@ -115,20 +115,27 @@ function hashed(input: Input): HashedFile {
   return { file: basename(input.file), sha256: digest.hex() };
 }
 
-/** Options that change the program, as they can be typed again. */
-function optionsOf({
-  only,
-  from,
-  spindleHolds,
-  setup,
-  rack,
-  cl = [],
-  head,
-  readAs,
-}: SheetArguments): string[] {
-  const named = { only, from, "spindle-holds": spindleHolds, setup, rack, head, "read-as": readAs };
-  return [
-    ...Object.entries(named).flatMap(([name, value]) => (value === undefined ? [] : [`--${name} ${value}`])),
-    ...cl.map((value) => `--cl ${value}`),
-  ];
+/** Options that change the program or how the job is read, as they can be typed again. */
+function optionsOf(args: SheetArguments): string[] {
+  const stated: Record<
+    keyof typeof programOptions | keyof typeof readingOptions,
+    string | readonly string[] | boolean | undefined
+  > = {
+    only: args.only,
+    from: args.from,
+    "spindle-holds": args.spindleHolds,
+    setup: args.setup,
+    rack: args.rack,
+    "air-cut": args.airCut,
+    "air-feed": args.airFeed,
+    "optional-stops": args.optionalStops,
+    head: args.head,
+    "read-as": args.readAs,
+    "input-form": args.inputForm,
+    cl: args.cl,
+  };
+  return Object.entries(stated).flatMap(([name, value = []]) => {
+    if (typeof value === "boolean") return value ? [`--${name}`] : [];
+    return [value].flat().map((one) => `--${name} ${one}`);
+  });
 }

@@ -11,7 +11,7 @@ import type { LoadedDialect } from "./dialects/loaded.ts";
 import { byteSource, closeInput, standardStream } from "./files/input.ts";
 import { abandon, commit, discard, stage } from "./files/staged.ts";
 import type { Staged } from "./files/staged.ts";
-import { besideInput, resolveTarget, withMark } from "./files/target.ts";
+import { programBeside, resolveTarget, withMark } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
 import { readingOf } from "./reading.ts";
@@ -156,7 +156,7 @@ async function makeAll(
 function fileOf(args: PostArguments, dialect: LoadedDialect, job: PlannedJob, { mark }: Part): string {
   const own =
     args.output ??
-    besideInput(args.input, dialect.dialect.format.extension, job.options.airCut ? "air-cut" : "");
+    programBeside(args.input, dialect.dialect.format.extension, job.options.airCut !== undefined);
   return withMark(own, mark);
 }
 

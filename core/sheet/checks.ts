@@ -5,7 +5,11 @@ import type { AirCut, CheckStep, SheetPlan, SheetProgram } from "#report";
 export type ChecksInput = Pick<
   SheetPlan,
   "tools" | "fixtures" | "stock" | "workOffsets" | "assumptions" | "machine" | "units" | "rack"
-> & { readonly program: SheetProgram | undefined; readonly airCut: AirCut | undefined };
+> & {
+  readonly program: SheetProgram | undefined;
+  readonly airCut: AirCut | undefined;
+  readonly isAirCut: boolean;
+};
 
 function step(text: string, each: readonly string[] = []): CheckStep {
   return { text, each };
@@ -40,10 +44,20 @@ export function proveOutSteps(input: ChecksInput): CheckStep[] {
   if (input.program === undefined) return [];
   const { tools } = input;
   const each = tools.map(({ number }) => `tool ${number}`);
+  const look = step(
+    "Look at the program in the control's graphics, if it has them: it stays inside the extents of this sheet.",
+  );
+  if (input.isAirCut)
+    return [
+      look,
+      step(
+        "This program is the air cut: the work offsets stay as they are. Run the whole of it, block by block, rapids at their lowest, a hand on feed hold.",
+        each,
+      ),
+      step("Then prove out the program that cuts; it has a sheet of its own."),
+    ];
   return [
-    step(
-      "Look at the program in the control's graphics, if it has them: it stays inside the extents of this sheet.",
-    ),
+    look,
     ...airCutSteps(input, each),
     step(
       "First approach of each tool: single block on, rapids at their lowest, a hand on feed hold, eyes on the distance to go. Stop well above the work and measure if in doubt.",

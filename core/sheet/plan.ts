@@ -46,7 +46,8 @@ export function sheetPlan(
   const reaches = [...tally.reaches.values()];
   const texts = textsOf(input);
   const tools = sheetTools({ work, setup: input.setup, format, reaches, measure });
-  const airCut = airCutOf(work, reaches, measure);
+  const isAirCut = work.facts.airCut === true;
+  const airCut = isAirCut ? undefined : airCutOf(work, reaches, measure);
   const facts = {
     ...jobFacts(work, measure),
     workOffsets: sheetOffsets(work, format, reaches, measure),
@@ -66,7 +67,7 @@ export function sheetPlan(
     ...(airCut === undefined ? {} : { airCut }),
     ...(time === undefined ? {} : { time }),
   };
-  const checks = { ...facts, program, airCut };
+  const checks = { ...facts, program, airCut, isAirCut };
   return { ...facts, before: beforeStart(checks), proveOut: proveOutSteps(checks) };
 }
 
