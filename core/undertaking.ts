@@ -11,7 +11,6 @@ import type { Guard, Queue } from "#prove";
 import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
-import type { Clock } from "#time";
 import type { Digest, JobInput, Means } from "./inputs.ts";
 
 /** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
@@ -259,21 +258,22 @@ export function* unlessFailed(batches: Iterable<Batch>, findings: Gathering): Ge
   }
 }
 
-/** Passes a sequence by the guard. */
-export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batch> {
+/** Shows a sequence to who looks on, batch by batch, and passes it on; `ended` is called when all of it has passed. */
+export function* shownTo(
+  batches: Iterable<Batch>,
+  onlooker: { accept(batch: Batch): void },
+  ended: () => void = () => undefined,
+): Generator<Batch> {
   for (const batch of batches) {
-    guard.accept(batch);
+    onlooker.accept(batch);
     yield batch;
   }
-  guard.end();
+  ended();
 }
 
-/** Shows a sequence to a clock. */
-export function* timed(batches: Iterable<Batch>, clock: Clock): Generator<Batch> {
-  for (const batch of batches) {
-    clock.accept(batch);
-    yield batch;
-  }
+/** Passes a sequence by the guard. */
+export function watched(batches: Iterable<Batch>, guard: Guard): Generator<Batch> {
+  return shownTo(batches, guard, () => guard.end());
 }
 
 /** A report that takes what has no one meaning (a block that a switch can skip) for an error: such a text proves nothing. */
