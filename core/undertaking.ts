@@ -50,13 +50,14 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   );
   const facts = airCut ? { ...planned, airCut: true } : planned;
   const counts = { moves: 0, dropped: 0 };
-  /** As the job has it, where an air cut raises it. */
-  const own = (operation: Operation): Operation => opened.job.operations[job.operations.indexOf(operation)];
-  const checked = checkTrade(opened, operations.map(own), jobReport);
+  /** As the job has them, where an air cut raises them. */
+  const stated = indexes.map((index) => opened.job.operations[index]);
+  const checked = checkTrade(opened, stated, jobReport);
   const batches = (): Iterable<Batch> => {
     const moves = (operation: Operation) => {
-      const stated = followed(checked.moves(own(operation), jobReport), means, input.source);
-      return airCut ? raiseMoves(stated, own(operation), airCut) : stated;
+      const own = stated[operations.indexOf(operation)];
+      const given = followed(checked.moves(own, jobReport), means, input.source);
+      return airCut ? raiseMoves(given, own, airCut) : given;
     };
     const lowered = lower({
       ...common,
