@@ -11,4 +11,5 @@ export * from "./machine-facts.ts";
 export type * from "./capabilities.ts";
 export * from "./nearest.ts";
 export type * from "./times.ts";
+export type * from "./simulation-figures.ts";
 export * from "./unknown-diameter.ts";

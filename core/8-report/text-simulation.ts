@@ -1,7 +1,6 @@
-import type { UnitSystem } from "#base";
+import type { CutFigures, SimulationFigures, UnitSystem } from "#base";
 import { atomsPerInch, atomsPerMillimetre } from "#base";
 import { clean } from "./clean.ts";
-import type { CutFigures, SimulationFigures } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
 import { row } from "./row.ts";
 

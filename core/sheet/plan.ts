@@ -1,7 +1,7 @@
 /** The facts of a sheet about a job that can be read. */
-import type { MachineFacts, TimeParts, Times } from "#base";
+import type { MachineFacts, SimulationFigures, TimeParts, Times } from "#base";
 import { chooseOperations } from "#job";
-import type { SheetMachine, SheetPlan, SheetProgram, SimulationFigures } from "#report";
+import type { SheetMachine, SheetPlan, SheetProgram } from "#report";
 import { openInput } from "#retrace";
 import type { Undertaking } from "../undertaking.ts";
 import { airCutOf } from "./air-cut.ts";
