@@ -1,4 +1,4 @@
-import { atomsPerUnit, chunksOf } from "#base";
+import { chunksOf, lengthWithUnit } from "#base";
 import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
@@ -134,11 +134,11 @@ function notInAir({ stock, workOffset }: Job, operations: readonly Operation[]):
 /** Stands first wherever it is told what a program takes for granted: at its head, in the report, on the sheet. */
 function airCutSentence(airCut: AirCut | undefined, units: UnitSystem): string[] {
   if (!airCut) return [];
-  const inUnits = (atoms: number): string =>
-    String(Number((atoms / atomsPerUnit[units]).toFixed(units === "mm" ? 3 : 4)));
-  const unit = units === "mm" ? "mm" : "in";
+  const [height, feed] = [airCut.height, airCut.feed].map((atoms) =>
+    lengthWithUnit(atoms, units, { mm: 3, inch: 4 }),
+  );
   return [
-    `AIR CUT: all motion in the work is ${inUnits(airCut.height)} ${unit} higher, the spindle and the coolant stay off, feeds are at most ${inUnits(airCut.feed)} ${unit}/min.`,
+    `AIR CUT: all motion in the work is ${height} higher, the spindle and the coolant stay off, feeds are at most ${feed}/min.`,
   ];
 }
 

@@ -1,4 +1,5 @@
 export * from "./lengths.ts";
+export * from "./length-text.ts";
 export * from "./batch.ts";
 export * from "./axis-groups.ts";
 export * from "./arc-shape.ts";

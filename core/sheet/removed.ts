@@ -1,5 +1,5 @@
 /** What a simulation of the stock says of an operation. */
-import type { UnitSystem } from "#base";
+import type { SimulationFigures, UnitSystem } from "#base";
 import { atomsPerMillimetre, atomsPerUnit } from "#base";
 import type { SheetOperation } from "#report";
 import { rounded } from "./units.ts";
