@@ -28,9 +28,31 @@ const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
   to: { path: [`^core/[${number + 1}-9]-`, "^core/(compile|why|index)\\.ts$", "^core/(compare|sheet)/"] },
 }));
 
+/** Folders beside the stages, each of which is entered by its index.ts alone. */
+const besideTheStages = ["compare", "sheet", "plot", "infer", "retrace", "simulate", "time"];
+
+const enteredByTheIndex = besideTheStages.map((folder) => ({
+  name: `reach-${folder}-through-its-index`,
+  comment: "What stands behind its index.ts is its own business.",
+  severity: "error",
+  from: { path: "^core/", pathNot: `^core/${folder}/` },
+  to: { path: `^core/${folder}/(?!index\\.ts$)` },
+}));
+
+/** Folders beside the stages that are pages as compile.ts is one. */
+const throughTheIndexes = ["sheet", "plot"].map((folder) => ({
+  name: `${folder}-through-the-indexes`,
+  comment: "It reaches stages through their index.ts alone, and leaves 9-cli alone.",
+  severity: "error",
+  from: { path: `^core/${folder}/` },
+  to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
+}));
+
 module.exports = {
   forbidden: [
     ...onlySmallerNumbers,
+    ...enteredByTheIndex,
+    ...throughTheIndexes,
     {
       name: "through-the-index",
       comment: "Another stage, or a tool for authors, is reached through its index.ts alone.",
@@ -65,47 +87,11 @@ module.exports = {
       to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
     },
     {
-      name: "compare-through-the-index",
-      comment: "The comparison of programs is reached through its index.ts alone.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/compare/" },
-      to: { path: "^core/compare/", pathNot: "^core/compare/index\\.ts$" },
-    },
-    {
-      name: "sheet-through-the-indexes",
-      comment: "The set-up sheet reaches stages through their index.ts alone, and leaves 9-cli alone.",
-      severity: "error",
-      from: { path: "^core/sheet/" },
-      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
-    },
-    {
-      name: "reach-the-sheet-through-its-index",
-      comment: "What stands behind its index.ts is its own business.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/sheet/" },
-      to: { path: "^core/sheet/(?!index\\.ts$)" },
-    },
-    {
       name: "plot-is-called-by-the-command",
       comment: "Plotting stands beside the pipeline: the command calls it, and nothing else.",
       severity: "error",
       from: { path: "^core/", pathNot: ["^core/plot/", "^core/9-cli/"] },
       to: { path: "^core/plot/" },
-    },
-    {
-      name: "plot-through-the-index",
-      comment:
-        "It reaches stages through their index.ts alone, leaves 9-cli alone, and is reached through its own.",
-      severity: "error",
-      from: { path: "^core/plot/" },
-      to: { path: ["^core/[0-8]-[^/]+/(?!index\\.ts$)", "^core/9-cli/"] },
-    },
-    {
-      name: "reach-plot-through-its-index",
-      comment: "What stands behind its index.ts is its own business.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/plot/" },
-      to: { path: "^core/plot/(?!index\\.ts$)" },
     },
     {
       name: "page-script-is-bundled",
@@ -130,13 +116,6 @@ module.exports = {
       to: { path: ["^core/[0-7]-[^/]+/(?!index\\.ts$)", "^core/[89]-", "^core/[^/]+\\.ts$"] },
     },
     {
-      name: "reach-infer-through-its-index",
-      comment: "What stands behind its index.ts is its own business.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/infer/" },
-      to: { path: "^core/infer/(?!index\\.ts$)" },
-    },
-    {
       name: "retrace-imports-0-to-2-and-read",
       comment:
         "It makes jobs of what the reader gives: through the index.ts of stages 0, 1, 2 and 6, and nothing else.",
@@ -150,13 +129,6 @@ module.exports = {
           "^core/(compare|infer|cases|interview)/",
         ],
       },
-    },
-    {
-      name: "reach-retrace-through-its-index",
-      comment: "The pages and the command open inputs by it; no stage before them knows of it.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/retrace/" },
-      to: { path: "^core/retrace/(?!index\\.ts$)" },
     },
     {
       name: "no-stage-retraces",
@@ -173,13 +145,6 @@ module.exports = {
       to: { pathNot: ["^core/simulate/", "^core/0-base/index\\.ts$", "^core/1-job/index\\.ts$"] },
     },
     {
-      name: "reach-simulate-through-its-index",
-      comment: "The pages that call it reach it through its index.ts, and no stage does.",
-      severity: "error",
-      from: { path: "^core/", pathNot: ["^core/simulate/"] },
-      to: { path: "^core/simulate/(?!index\\.ts$)" },
-    },
-    {
       name: "simulate-is-called-by-pages",
       comment: "A stage has no need of it: it stands beside the pipeline.",
       severity: "error",
@@ -192,13 +157,6 @@ module.exports = {
       severity: "error",
       from: { path: "^core/time/" },
       to: { pathNot: ["^core/time/", "^core/0-base/index\\.ts$"] },
-    },
-    {
-      name: "time-through-the-index",
-      comment: "What stands behind its index.ts is its own business.",
-      severity: "error",
-      from: { path: "^core/", pathNot: "^core/time/" },
-      to: { path: "^core/time/(?!index\\.ts$)" },
     },
     {
       name: "no-cycles",

@@ -21,8 +21,8 @@ import {
   hashFacts,
   lineWords,
   noJobFacts,
+  shownTo,
   tellUnanswered,
-  timed,
   unclearIsError,
   undertake,
   unlessFailed,
@@ -56,7 +56,7 @@ export function post(input: PostInput): Outcome {
   const guard = createGuard(machine, facts, findings.reportOf("guard"), "job");
   const simulation = simulating(work, input.simulate, "job");
   const clock = createClock(machine, facts, work.operations);
-  const sequence = guarded(simulation.passing(timed(work.batches(), clock)), guard, copies, findings);
+  const sequence = guarded(simulation.passing(shownTo(work.batches(), clock)), guard, copies, findings);
 
   const digest = input.createDigest();
   const written = { bytes: 0 };

@@ -3,9 +3,10 @@ import type { Batch } from "#base";
 import { atomsPerMillimetre, atomsPerUnit } from "#base";
 import type { Gathering, Summary } from "#report";
 import { createSimulation } from "#simulate";
-import type { Simulation, SimulationFacts } from "#simulate";
+import type { SimulationFacts } from "#simulate";
 import type { SimulationChoice } from "./inputs.ts";
 import type { Undertaking } from "./undertaking.ts";
+import { shownTo } from "./undertaking.ts";
 
 /** A simulation of one undertaking, and what its report says in the end. */
 export interface Simulating {
@@ -32,7 +33,7 @@ export function simulating(
   if (choice === undefined) return none;
   const simulation = createSimulation(work ? factsOf(work, source) : unknownFacts, sizesOf(work, choice));
   return {
-    passing: (batches) => shown(batches, simulation),
+    passing: (batches) => shownTo(batches, simulation),
     figures: (findings) => {
       const { findings: found, done } = simulation.end();
       found.forEach(findings.reportOf("simulate"));
@@ -41,13 +42,6 @@ export function simulating(
       return { simulation: figures };
     },
   };
-}
-
-function* shown(batches: Iterable<Batch>, simulation: Simulation): Generator<Batch> {
-  for (const batch of batches) {
-    simulation.accept(batch);
-    yield batch;
-  }
 }
 
 function factsOf(

@@ -1,4 +1,4 @@
-import { atomsPerUnit, chunksOf } from "#base";
+import { chunksOf, lengthWithUnit } from "#base";
 import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
@@ -11,7 +11,6 @@ import type { Guard, Queue } from "#prove";
 import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
-import type { Clock } from "#time";
 import type { Digest, JobInput, Means } from "./inputs.ts";
 
 /** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
@@ -51,13 +50,14 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   );
   const facts = airCut ? { ...planned, airCut: true } : planned;
   const counts = { moves: 0, dropped: 0 };
-  /** As the job has it, where an air cut raises it. */
-  const own = (operation: Operation): Operation => opened.job.operations[job.operations.indexOf(operation)];
-  const checked = checkTrade(opened, operations.map(own), jobReport);
+  /** As the job has them, where an air cut raises them. */
+  const stated = indexes.map((index) => opened.job.operations[index]);
+  const checked = checkTrade(opened, stated, jobReport);
   const batches = (): Iterable<Batch> => {
     const moves = (operation: Operation) => {
-      const stated = followed(checked.moves(own(operation), jobReport), means, input.source);
-      return airCut ? raiseMoves(stated, own(operation), airCut) : stated;
+      const own = stated[operations.indexOf(operation)];
+      const given = followed(checked.moves(own, jobReport), means, input.source);
+      return airCut ? raiseMoves(given, own, airCut) : given;
     };
     const lowered = lower({
       ...common,
@@ -134,11 +134,11 @@ function notInAir({ stock, workOffset }: Job, operations: readonly Operation[]):
 /** Stands first wherever it is told what a program takes for granted: at its head, in the report, on the sheet. */
 function airCutSentence(airCut: AirCut | undefined, units: UnitSystem): string[] {
   if (!airCut) return [];
-  const inUnits = (atoms: number): string =>
-    String(Number((atoms / atomsPerUnit[units]).toFixed(units === "mm" ? 3 : 4)));
-  const unit = units === "mm" ? "mm" : "in";
+  const [height, feed] = [airCut.height, airCut.feed].map((atoms) =>
+    lengthWithUnit(atoms, units, { mm: 3, inch: 4 }),
+  );
   return [
-    `AIR CUT: all motion in the work is ${inUnits(airCut.height)} ${unit} higher, the spindle and the coolant stay off, feeds are at most ${inUnits(airCut.feed)} ${unit}/min.`,
+    `AIR CUT: all motion in the work is ${height} higher, the spindle and the coolant stay off, feeds are at most ${feed}/min.`,
   ];
 }
 
@@ -259,21 +259,22 @@ export function* unlessFailed(batches: Iterable<Batch>, findings: Gathering): Ge
   }
 }
 
-/** Passes a sequence by the guard. */
-export function* watched(batches: Iterable<Batch>, guard: Guard): Generator<Batch> {
+/** Shows a sequence to who looks on, batch by batch, and passes it on; `ended` is called when all of it has passed. */
+export function* shownTo(
+  batches: Iterable<Batch>,
+  onlooker: { accept(batch: Batch): void },
+  ended: () => void = () => undefined,
+): Generator<Batch> {
   for (const batch of batches) {
-    guard.accept(batch);
+    onlooker.accept(batch);
     yield batch;
   }
-  guard.end();
+  ended();
 }
 
-/** Shows a sequence to a clock. */
-export function* timed(batches: Iterable<Batch>, clock: Clock): Generator<Batch> {
-  for (const batch of batches) {
-    clock.accept(batch);
-    yield batch;
-  }
+/** Passes a sequence by the guard. */
+export function watched(batches: Iterable<Batch>, guard: Guard): Generator<Batch> {
+  return shownTo(batches, guard, () => guard.end());
 }
 
 /** A report that takes what has no one meaning (a block that a switch can skip) for an error: such a text proves nothing. */

@@ -1,4 +1,4 @@
-/** An arc in its plane, filled in anew for each arc. Lengths in atoms, angles in radians. */
+/** An arc in its plane, filled in anew for each arc. Lengths in one unit, atoms as a rule; angles in radians. */
 export interface ArcShape {
   centre1: number;
   centre2: number;

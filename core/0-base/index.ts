@@ -1,7 +1,9 @@
 export * from "./lengths.ts";
+export * from "./length-text.ts";
 export * from "./batch.ts";
 export * from "./axis-groups.ts";
 export * from "./arc-shape.ts";
+export * from "./line-shape.ts";
 export type * from "./step.ts";
 export type * from "./finding.ts";
 export * from "./source.ts";
@@ -10,4 +12,5 @@ export * from "./machine-facts.ts";
 export type * from "./capabilities.ts";
 export * from "./nearest.ts";
 export type * from "./times.ts";
+export type * from "./simulation-figures.ts";
 export * from "./unknown-diameter.ts";

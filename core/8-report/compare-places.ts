@@ -25,16 +25,6 @@ export function letterOf(index: number): string {
   return String.fromCharCode(65 + (index % 26)) + (index < 26 ? "" : String(Math.floor(index / 26)));
 }
 
-/** 1234567 -> 1,234,567 */
-export function groupedDigits(number: number): string {
-  return `${number}`.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
-}
-
-/** "16 places" */
-export function counted(number: number, one: string, many = `${one}s`): string {
-  return `${groupedDigits(number)} ${number === 1 ? one : many}`;
-}
-
 /** The sum of a count over groups. */
 export function placesIn(groups: readonly DifferenceGroup[]): number {
   return groups.reduce((sum, { count }) => sum + count, 0);

@@ -32,7 +32,7 @@ export type { JsonFinding } from "./json.ts";
 export { locate } from "./locate.ts";
 export type { Located, Sources, SourceText } from "./locate.ts";
 export { count } from "./outcome.ts";
-export type { ProofFacts, Reportable, SimulationFigures, Summary, Verdict } from "./outcome.ts";
+export type { ProofFacts, Reportable, Summary, Verdict } from "./outcome.ts";
 export { createPaint } from "./paint.ts";
 export type { Paint, Role } from "./paint.ts";
 export { findingsText } from "./text-findings.ts";

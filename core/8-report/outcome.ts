@@ -1,4 +1,4 @@
-import type { Severity, Times, UnitSystem } from "#base";
+import type { Severity, SimulationFigures, Times, UnitSystem } from "#base";
 import type { Located } from "./locate.ts";
 
 /** What a command came to: proved text, refused, a program read without a job to compare, or one that differs. */
@@ -17,33 +17,12 @@ export interface Summary {
   readonly time?: Times;
   /** Name of the dialect. */
   readonly dialect?: string;
-  /** What a simulation of the stock came to. Lengths in mm, volumes in mm3, rates in mm3 a minute. */
+  /** What a simulation of the stock came to. */
   readonly simulation?: SimulationFigures;
   /** What is taken for granted at the machine, one sentence each. */
   readonly assumptions: readonly string[];
   /** What else a command tells; it stands in the JSON report as it is. */
   readonly [more: string]: unknown;
-}
-
-/** A simulation of the stock in figures: what each operation and each tool took away. */
-export interface SimulationFigures {
-  readonly units: UnitSystem;
-  readonly cell: number;
-  /** The thinnest wall that a rapid is certain to be seen in. */
-  readonly surestWall: number;
-  readonly operations: readonly CutFigures[];
-  readonly tools: readonly CutFigures[];
-  readonly stockVolume: number;
-  readonly volumeLeft: number;
-}
-
-export interface CutFigures {
-  readonly id: string;
-  readonly tool: number;
-  readonly removed: number;
-  readonly greatestRate: number;
-  /** How far the tool goes below the stock. */
-  readonly below: number;
 }
 
 /** What a report says of a proof. */

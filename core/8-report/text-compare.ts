@@ -10,7 +10,8 @@ import type {
   DifferencePlace,
   StatedAt,
 } from "./compare-answer.ts";
-import { counted, exampleWords, groupedDigits, lettered, letterOf, placesIn } from "./compare-places.ts";
+import { exampleWords, lettered, letterOf, placesIn } from "./compare-places.ts";
+import { counted, groupedDigits } from "./counts.ts";
 import { findingsText } from "./text-findings.ts";
 import type { Layout } from "./text-findings.ts";
 import { row } from "./row.ts";

@@ -1,5 +1,6 @@
 import { cautions } from "./cautions.ts";
 import { clean } from "./clean.ts";
+import { counted } from "./counts.ts";
 import type { Reportable, Summary } from "./outcome.ts";
 import { count } from "./outcome.ts";
 import { rackText } from "./rack-plan.ts";
@@ -60,7 +61,7 @@ export function tally(result: Pick<Reportable, "findings">): string {
   const { findings } = result;
   const parts = (["error", "warning", "note"] as const).flatMap((severity) => {
     const number = count(findings, severity);
-    return number === 0 ? [] : [`${number} ${severity}${number === 1 ? "" : "s"}`];
+    return number === 0 ? [] : [counted(number, severity)];
   });
   return parts.length === 0 ? "no findings" : parts.join(", ");
 }
@@ -71,11 +72,13 @@ function dialectText({ dialect }: Summary, layout: Layout): string[] {
 
 /** What a program holds, in numbers. */
 export function contents({ bytes, blocks, moves, steps, tools, units }: Summary): string {
+  const known = (number: number | undefined, name: string): string[] =>
+    number === undefined ? [] : [counted(number, name)];
   const numbers = [
-    counted(bytes, "byte"),
-    counted(blocks, "block"),
-    counted(moves, "move"),
-    counted(steps, "step"),
+    known(bytes, "byte"),
+    known(blocks, "block"),
+    known(moves, "move"),
+    known(steps, "step"),
     tools === undefined || tools.length === 0
       ? []
       : [`tool${tools.length === 1 ? "" : "s"} ${tools.join(" ")}`],
@@ -84,13 +87,9 @@ export function contents({ bytes, blocks, moves, steps, tools, units }: Summary)
   return numbers.length === 0 ? "nothing" : numbers.join(", ");
 }
 
-function counted(number: number | undefined, name: string): string[] {
-  return number === undefined ? [] : [`${grouped(number)} ${name}${number === 1 ? "" : "s"}`];
-}
-
 function proofText({ proof }: Reportable, layout: Layout): string[] {
   if (proof === undefined) return [];
-  const facts = `${grouped(proof.bytes)} bytes, ${grouped(proof.steps)} steps, sha256 ${proof.sha256.slice(0, 16)}`;
+  const facts = `${counted(proof.bytes, "byte")}, ${counted(proof.steps, "step")}, sha256 ${proof.sha256.slice(0, 16)}`;
   const equal = " ".repeat(column) + layout.paint("good", "read back and proved equal to the job");
   return [...row("proof", facts, layout), equal];
 }
@@ -103,9 +102,4 @@ function assumptionsText({ assumptions }: Summary, layout: Layout): string[] {
 /** Sentences, one a bullet. */
 export function bullets(texts: readonly string[], { width }: Layout): string[] {
   return texts.flatMap((text) => hang("  - ", clean(text), width));
-}
-
-/** 1234567 -> 1,234,567 */
-function grouped(number: number): string {
-  return `${number}`.replace(/\B(?=(\d{3})+$)/g, ",");
 }

@@ -1,13 +1,13 @@
-import { atomsPerUnit } from "#base";
-import type { Finding } from "#base";
-import { memorySource } from "#base";
+import type { Finding, Report } from "#base";
+import { atomsPerUnit, memorySource } from "#base";
 import type { Reportable, Sources } from "#report";
 import { locate } from "#report";
 import type { SimulationChoice } from "#compile";
 import type { DialectArguments, ProgramArguments, SimulationArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
+import type { Input } from "./files/input.ts";
 import type { LoadedDialect, RefusedDialect } from "./dialects/loaded.ts";
-import { byteSource, closeInput, openInput, readWhole } from "./files/input.ts";
+import { closeInput, openInput, readWhole } from "./files/input.ts";
 import { prepareReading, refuseOtherForm } from "./reading.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, ProgramOptions } from "./work/plan.ts";
@@ -43,41 +43,43 @@ export async function prepareJob(
   if ("refused" in reading) return refusedDialect(reading);
   const input = await openInput("job", file);
   refuseOtherForm(input, reading);
-  const setup = args.setup === undefined ? undefined : await readSetupOf(args.setup);
+  if (args.setup === undefined && args.rack === undefined)
+    return { input, reading, setup: undefined, rack: undefined, options };
+  const { readRack, readSetup } = await import("#dialect");
+  const setup = args.setup === undefined ? undefined : await readSetupFile(args.setup, readSetup);
   if (setup !== undefined && "verdict" in setup) return setup;
-  if (args.rack === undefined) return { input, reading, setup, options };
+  if (args.rack === undefined) return { input, reading, setup, rack: undefined, options };
   if (setup?.content.rack !== undefined)
     throw usageError(
       "A set-up with `rack` says how the rack is loaded when the program starts, and --rack what is in it now: state one of them.",
     );
-  const rackNow = await readRackOf(args.rack);
-  return "verdict" in rackNow ? rackNow : { input, reading, setup, options: { ...options, ...rackNow } };
+  const rack = await readSetupFile(args.rack, readRack);
+  if ("verdict" in rack) return rack;
+  return { input, reading, setup, rack: rack.input, options: { ...options, rackNow: rack.content } };
 }
 
-/** The set-up, or why it cannot be had. */
-async function readSetupOf(file: string): Promise<NonNullable<PlannedJob["setup"]> | Reportable> {
+/** How a file of the set-up is read: the set-up itself, or what is in the rack now. */
+type ReadContent<Content> = (
+  named: { readonly file: string; readonly bytes: Uint8Array },
+  report: Report,
+) => Promise<Content | undefined>;
+
+/**
+ * A file of the set-up with what stands in it, or why that cannot be had.
+ *
+ * @throws a carried finding about the file
+ */
+async function readSetupFile<Content>(
+  file: string,
+  read: ReadContent<Content>,
+): Promise<{ readonly input: Input; readonly content: Content } | Reportable> {
   const input = await openInput("set-up", file);
-  const { readSetup } = await import("#dialect");
   const findings: Finding[] = [];
   const bytes = readWhole(input);
-  const content = await readSetup({ file: input.file, bytes }, (finding) => findings.push(finding));
+  const content = await read({ file: input.file, bytes }, (finding) => findings.push(finding));
   if (content !== undefined) return { input, content };
-  return refusedResult(findings, () => ({ file: input.file, bytes: byteSource(input) }));
-}
-
-/** What is in the rack now, or why that cannot be had. */
-async function readRackOf(file: string): Promise<{ readonly rackNow: readonly number[] } | Reportable> {
-  const input = await openInput("set-up", file);
-  try {
-    const { readRack } = await import("#dialect");
-    const findings: Finding[] = [];
-    const bytes = readWhole(input);
-    const rackNow = await readRack({ file: input.file, bytes }, (finding) => findings.push(finding));
-    if (rackNow !== undefined) return { rackNow };
-    return refusedResult(findings, () => ({ file: input.file, bytes: memorySource(bytes) }));
-  } finally {
-    closeInput(input);
-  }
+  closeInput(input);
+  return refusedResult(findings, () => ({ file: input.file, bytes: memorySource(bytes) }));
 }
 
 /**

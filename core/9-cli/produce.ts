@@ -1,13 +1,10 @@
 import type { Reportable } from "#report";
 import type { Staged } from "./files/staged.ts";
 import { abandon, commit, discard, stage } from "./files/staged.ts";
-import type { LoadedDialect } from "./dialects/loaded.ts";
-import type { Protected, Target } from "./files/target.ts";
-import { protectedDialect } from "./files/target.ts";
+import type { Target } from "./files/target.ts";
 import type { Work } from "./work/perform.ts";
-import type { PlannedJob, PostPlan } from "./work/plan.ts";
+import type { PostPlan } from "./work/plan.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
-import { jobFiles, readingPaths } from "./work/sources.ts";
 
 /** What is under way for a program, and has to go when a signal ends the process. */
 export interface Running {
@@ -57,10 +54,4 @@ export async function produceAs(running: Running, { target, planFor, perform }: 
 export async function tidy({ work, staged }: Running): Promise<void> {
   await work?.stop();
   if (staged) discard(staged);
-}
-
-/** What the program must not replace: what it is made from. */
-export function protectedFiles(job: PlannedJob, { paths }: LoadedDialect): Protected[] {
-  const dialects = { ...readingPaths(job.reading), ...paths };
-  return [...jobFiles(job), ...protectedDialect(Object.values(dialects))];
 }

@@ -19,7 +19,7 @@ import { createFileLoader, pathsOf } from "./dialects/loader.ts";
 import type { ChainFile } from "./dialects/loader.ts";
 import { buildDialect } from "./dialects/own.ts";
 import { exit } from "./exit-code.ts";
-import { refuseChanged } from "./files/input.ts";
+import { byteSource, refuseChanged } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
 import { protectedDialect, resolveTarget } from "./files/target.ts";
 import type { Target } from "./files/target.ts";
@@ -29,20 +29,20 @@ import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
+import { createDialectSources, jobFiles, jobSources, protectedFiles } from "./work/sources.ts";
 
 /** Widest layout: two programs side by side. */
 const widest = 160;
 
 /** `tapewright compare`: one job under several dialects. Gives the exit code; writes no program. */
 export async function runCompare(args: CompareArguments): Promise<number> {
-  const options = programOptionsOf({ ...args, dialect: "" });
+  const options = programOptionsOf(args);
   refuseNames(args);
   const reporting = reportOptionsOf(args);
   const dialects = await openDialects(args.dialect);
   if ("verdict" in dialects) return show(dialects, reporting);
   try {
-    const job = await prepareJob(args.input, { ...args, dialect: "" }, options);
+    const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return show(job, reporting);
     const target = args.output === undefined ? undefined : pageTarget(args.output, job, dialects);
     const outcome = compare({
@@ -118,9 +118,7 @@ async function differencesOf(
 
 function pageTarget(output: string, job: PlannedJob, dialects: readonly OpenDialect[]): Target {
   const paths = dialects.flatMap(({ chain }) => chain.map(({ path }) => path));
-  const readBy = Object.values(readingPaths(job.reading));
-  const inputs = [...jobFiles(job), ...protectedDialect([...paths, ...readBy])];
-  return resolveTarget(output, inputs, "page");
+  return resolveTarget(output, protectedFiles(job, paths), "page");
 }
 
 /** The answer, and the findings of all dialects. */
@@ -133,18 +131,14 @@ function tell({ tried, pairs }: CompareOutcome, dialects: readonly OpenDialect[]
   const told = new Set<string>();
   const located = tried.map(({ outcome }, index) => {
     const { chain, findings, traced } = dialects[index];
-    const sources = inputSources(
-      { job: job.input, head: headOf(job.reading), setup: job.setup?.input },
-      createDialectSources(pathsOf(chain)),
-    );
     const own = outcome.findings.filter((finding) => isNew(finding, told));
-    return locate([...findings, ...own], sources, traced.dialect);
+    return locate([...findings, ...own], jobSources(job, pathsOf(chain)), traced.dialect);
   });
   const programs = tried.map((one, index) => {
     const times = pairs.flatMap(({ of, times }) => (of.includes(index) ? [times[of.indexOf(index)]] : []));
     return programOf(one, dialects[index], located[index], times.at(0));
   });
-  const text: SourceText = inputSources({ job: job.input }, () => undefined)("job", undefined)!;
+  const text: SourceText = { file: job.input.file, bytes: byteSource(job.input) };
   return { answer: withJobPlaces({ job: text.file, programs, pairs }, text), findings: located.flat() };
 }
 

@@ -6,12 +6,12 @@ import { openInput as openJobInput } from "#retrace";
 import type { JobArguments } from "./commands/arguments.ts";
 import { byteSource, openInput, refuseChanged, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
-import { protectedDialect, resolveTarget } from "./files/target.ts";
+import { resolveTarget } from "./files/target.ts";
 import { carry, isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { refusedDialect, refusedResult } from "./prepare.ts";
 import { prepareReading, readingOf, refuseOtherForm } from "./reading.ts";
-import { createDialectSources, headOf, inputSources, readingPaths } from "./work/sources.ts";
+import { jobFiles, jobSources, protectedFiles } from "./work/sources.ts";
 
 /** `tapewright job`: any input as a neutral job in JSON. Gives the exit code. */
 export async function runJob(args: JobArguments): Promise<number> {
@@ -30,23 +30,17 @@ async function job(args: JobArguments): Promise<Reportable> {
     if ("refused" in reading) return refusedDialect(reading);
     const input = await openInput("job", args.input);
     refuseOtherForm(input, reading);
-    const head = headOf(reading);
-    const inputs = [
-      input,
-      ...(head ? [head] : []),
-      ...protectedDialect(Object.values(readingPaths(reading))),
-    ];
-    const target = resolveTarget(args.output ?? standardStream, inputs, "job");
+    const files = { input, reading };
+    const target = resolveTarget(args.output ?? standardStream, protectedFiles(files), "job");
     const findings: Finding[] = [];
     const report = (finding: Finding): void => void findings.push(finding);
     const failed = (): boolean => findings.some(({ severity }) => severity === "error");
-    const located = () =>
-      locate(findings, inputSources({ job: input, head }, createDialectSources(readingPaths(reading))));
+    const located = () => locate(findings, jobSources(files));
     const opened = openJobInput(byteSource(input), readingOf(reading), report);
     if (opened === undefined) return { ...refusedResult([]), findings: located() };
     const checked = checkTrade(opened, opened.job.operations, report);
     await putText(target, writeJob(checked, report), () => {
-      [input, ...(head ? [head] : [])].forEach(refuseChanged);
+      jobFiles(files).forEach(refuseChanged);
       if (failed()) throw carry(findings[0]);
     }).catch((error: unknown) => {
       if (!failed()) throw error;

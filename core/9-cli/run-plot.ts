@@ -1,5 +1,5 @@
 import type { Emitter } from "#emit";
-import type { Located, Plot, Reportable, Sources } from "#report";
+import type { Located, Plot, Reportable } from "#report";
 import { locate, plotDrawing, plotPage, plotText } from "#report";
 import type { PlotOutcome } from "../plot/index.ts";
 import { plotJobAlone, plotUnder } from "../plot/index.ts";
@@ -8,7 +8,7 @@ import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { refuseChanged, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
-import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
+import { besideInput, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { packing } from "./packing.ts";
@@ -16,7 +16,7 @@ import { prepareJob, programOptionsOf, refusedDialect, refusedResult } from "./p
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { jobFiles, jobSources, protectedFiles } from "./work/sources.ts";
 
 /** `tapewright plot`: a picture of a job or of its program. Gives the exit code of posting; the picture is written all the same. */
 export async function runPlot(args: PlotArguments): Promise<number> {
@@ -30,25 +30,40 @@ export async function runPlot(args: PlotArguments): Promise<number> {
   });
 }
 
-function outputName({ input, output, dialect, setup, spindleHolds }: PlotArguments): string {
-  if (dialect === undefined && (setup ?? spindleHolds) !== undefined)
-    throw usageError("--setup and --spindle-holds are about a program: state --dialect, too.");
+function outputName(args: PlotArguments): string {
+  refuseWithoutDialect(args);
+  const { input, output } = args;
   const name = output ?? (input === standardStream ? standardStream : besideInput(input, "svg"));
   if (name !== standardStream && !/\.(svg|html?)$/i.test(name))
     throw usageError(`--output is the name of a picture, .svg or .html, and not ${name}.`);
   return name;
 }
 
+/** The picture of a job alone shows nothing of what is about a program. */
+function refuseWithoutDialect({ dialect, ...args }: PlotArguments): void {
+  const { spindleHolds, setup, rack, airCut, airFeed, optionalStops } = args;
+  const about = {
+    "spindle-holds": spindleHolds,
+    setup,
+    rack,
+    "air-cut": airCut,
+    "air-feed": airFeed,
+    "optional-stops": optionalStops,
+  };
+  const stated = Object.entries(about).find(([, value]) => value !== undefined && value !== false);
+  if (dialect === undefined && stated !== undefined)
+    throw usageError(`--${stated[0]} is about a program: state --dialect, too.`);
+}
+
 async function plot(args: PlotArguments, output: string): Promise<Reportable> {
-  const options = programOptionsOf({ ...args, dialect: "" });
+  const options = programOptionsOf(args);
   const loaded =
     args.dialect === undefined ? undefined : await loadDialect(args.dialect, args.noCache !== true);
   if (loaded && "refused" in loaded) return refusedDialect(loaded);
   try {
-    const job = await prepareJob(args.input, { ...args, dialect: "" }, options);
+    const job = await prepareJob(args.input, args, options);
     if ("verdict" in job) return job;
-    const inputs = [...jobFiles(job), ...protectedDialect(Object.values(loaded?.paths ?? {}))];
-    const target = resolveTarget(output, inputs, "picture");
+    const target = resolveTarget(output, protectedFiles(job, Object.values(loaded?.paths ?? {})), "picture");
     const outcome = await compute(job, loaded);
     const told = tell(outcome, job, loaded);
     const drawn = outcome.plot && withPlaces(outcome.plot, told.findings);
@@ -67,9 +82,7 @@ async function compute(job: PlannedJob, loaded: LoadedDialect | undefined): Prom
   if (loaded === undefined) return plotJobAlone(jobInput(job), packing);
   const emitter = (await import(loaded.emitter)) as Emitter;
   const { dialect } = loaded;
-  const outcome = plotUnder({ ...jobInput(job), dialect, emitter, createDigest }, packing);
-  // The findings of the dialect's files belong to the report, and have no place in the picture.
-  return { ...outcome, findings: outcome.findings };
+  return plotUnder({ ...jobInput(job), dialect, emitter, createDigest }, packing);
 }
 
 function tell(
@@ -77,15 +90,12 @@ function tell(
   job: PlannedJob,
   loaded?: LoadedDialect,
 ): Reportable {
-  const sources: Sources = inputSources(
-    { job: job.input, head: headOf(job.reading), setup: job.setup?.input },
-    createDialectSources(loaded?.paths ?? {}),
-  );
+  // Those of the dialect's files belong to the report, and have no place in the picture.
   const all = [...findings, ...(loaded?.findings ?? [])];
   const head = drawn?.head;
   return {
     verdict: posted?.verdict ?? (drawn === undefined ? "refused" : "read"),
-    findings: locate(all, sources, loaded?.dialect),
+    findings: locate(all, jobSources(job, loaded?.paths), loaded?.dialect),
     summary: {
       assumptions: [],
       ...(loaded === undefined ? {} : { dialect: loaded.dialect.name }),

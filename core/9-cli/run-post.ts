@@ -4,23 +4,19 @@ import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { closeInput, standardStream } from "./files/input.ts";
-import { besideInput, resolveTarget } from "./files/target.ts";
+import { programBeside, resolveTarget } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
-import { produce, protectedFiles } from "./produce.ts";
+import { produce } from "./produce.ts";
 import { perform } from "./work/perform.ts";
 import type { PostPlan, ProgramOptions } from "./work/plan.ts";
 import { createProgressBar } from "./work/progress.ts";
 import type { Posted } from "./watch/posted.ts";
-import { jobFiles } from "./work/sources.ts";
+import { jobFiles, protectedFiles } from "./work/sources.ts";
 
 /** `tapewright post`: a job in, a proved program out, or the reasons why not. Gives the exit code. */
 export async function runPost(args: PostArguments): Promise<number> {
-  if (args.watch === true && args.split === undefined) {
-    const { runWatch } = await import("./watch/run-watch.ts");
-    return runWatch(args, postOnce);
-  }
   if (args.split !== undefined) {
     const { postSplit, splitText } = await import("./run-split.ts");
     return show(await postSplit(args), reportOptionsOf(args), {
@@ -29,6 +25,10 @@ export async function runPost(args: PostArguments): Promise<number> {
       findingsAreResult: false,
       refusal: "no program was written.",
     });
+  }
+  if (args.watch === true) {
+    const { runWatch } = await import("./watch/run-watch.ts");
+    return runWatch(args, postOnce);
   }
   const { result } = await postOnce(args);
   return show(result, reportOptionsOf(args), {
@@ -63,8 +63,8 @@ async function post(
     try {
       const output =
         outputName(args) ??
-        besideInput(args.input, prepared.dialect.format.extension, job.options.airCut ? "air-cut" : "");
-      const target = resolveTarget(output, protectedFiles(job, prepared), "program");
+        programBeside(args.input, prepared.dialect.format.extension, job.options.airCut !== undefined);
+      const target = resolveTarget(output, protectedFiles(job, Object.values(prepared.paths)), "program");
       const bar = createProgressBar("posting");
       try {
         return await produce({

@@ -3,17 +3,18 @@ import { chunksOf } from "#base";
 import type { Emitter } from "#emit";
 import type { HashedFile, Plot, Reportable, SetupSheet } from "#report";
 import { locate, sheetPage, sheetText } from "#report";
-import { plotUnder } from "../plot/index.ts";
+import { plotPosted } from "../plot/index.ts";
 import type { NamedInputs, SheetOutcome } from "../sheet/index.ts";
 import { sheet } from "../sheet/index.ts";
 import type { SheetArguments } from "./commands/arguments.ts";
+import type { programOptions, readingOptions } from "./commands/options.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
 import { readChain } from "./dialects/read-chain.ts";
 import { exitCode } from "./exit-code.ts";
 import type { Input } from "./files/input.ts";
 import { byteSource, refuseChanged, standardStream } from "./files/input.ts";
 import { putText } from "./files/put-text.ts";
-import { besideInput, protectedDialect, resolveTarget } from "./files/target.ts";
+import { besideInput, programBeside, resolveTarget } from "./files/target.ts";
 import type { Target } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { reportOptionsOf, show } from "./output.ts";
@@ -22,7 +23,7 @@ import { prepareDialect, prepareJob, programOptionsOf, refusedResult, simulation
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
 import type { PlannedJob } from "./work/plan.ts";
-import { createDialectSources, headOf, inputSources, jobFiles, readingPaths } from "./work/sources.ts";
+import { headOf, jobFiles, jobSources, protectedFiles } from "./work/sources.ts";
 
 /** `tapewright sheet`: the set-up sheet of a job, proved or refused. Gives the exit code that `post` gives. */
 export async function runSheet(args: SheetArguments): Promise<number> {
@@ -43,7 +44,9 @@ export async function runSheet(args: SheetArguments): Promise<number> {
     const simulation = simulate === undefined ? {} : { simulate };
     const made = sheet({ ...means, ...simulation, named: namedInputs(args, job, loaded), ...jobInput(job) });
     const drawn =
-      made.sheet.verdict === "proved" ? plotUnder({ ...means, ...jobInput(job) }, packing).plot : undefined;
+      made.sheet.verdict === "proved"
+        ? plotPosted({ ...means, ...jobInput(job) }, made.outcome, packing).plot
+        : undefined;
     const result = await writeSheet(made, drawn, target, job, loaded);
     const isProved = made.sheet.verdict === "proved";
     return show(result, reporting, {
@@ -62,8 +65,7 @@ export async function runSheet(args: SheetArguments): Promise<number> {
 /** Undefined: beside the input; a job from standard input has no place beside it. */
 function targetOf({ input, output }: SheetArguments, job: PlannedJob, { paths }: LoadedDialect): Target {
   const name = output ?? (input === standardStream ? standardStream : besideInput(input, "sheet.html"));
-  const dialects = { ...readingPaths(job.reading), ...paths };
-  return resolveTarget(name, [...jobFiles(job), ...protectedDialect(Object.values(dialects))], "page");
+  return resolveTarget(name, protectedFiles(job, Object.values(paths)), "page");
 }
 
 async function writeSheet(
@@ -73,9 +75,7 @@ async function writeSheet(
   job: PlannedJob,
   { dialect, findings, paths }: LoadedDialect,
 ): Promise<Reportable> {
-  const inputs = { job: job.input, head: headOf(job.reading), setup: job.setup?.input };
-  const sources = inputSources(inputs, createDialectSources({ ...readingPaths(job.reading), ...paths }));
-  const located = locate([...findings, ...outcome.findings], sources, dialect);
+  const located = locate([...findings, ...outcome.findings], jobSources(job, paths), dialect);
   const page = await sheetPage({
     sheet: facts,
     findings: located,
@@ -96,15 +96,14 @@ async function writeSheet(
 function namedInputs(args: SheetArguments, job: PlannedJob, loaded: LoadedDialect): NamedInputs {
   const { input, reading, setup } = job;
   const head = headOf(reading);
-  const { extension } = loaded.dialect.format;
+  const file = args.input === standardStream ? "program" : args.input;
   return {
     job: hashed(input),
     ...(head === undefined ? {} : { head: hashed(head) }),
     ...(setup === undefined ? {} : { setup: hashed(setup.input) }),
     ...(reading.form === "program" ? { readAs: readChain(reading.dialect) } : {}),
     dialect: readChain(loaded),
-    program:
-      args.input === standardStream ? `program.${extension}` : basename(besideInput(args.input, extension)),
+    program: basename(programBeside(file, loaded.dialect.format.extension, job.options.airCut !== undefined)),
     options: optionsOf(args),
   };
 }
@@ -115,20 +114,27 @@ function hashed(input: Input): HashedFile {
   return { file: basename(input.file), sha256: digest.hex() };
 }
 
-/** Options that change the program, as they can be typed again. */
-function optionsOf({
-  only,
-  from,
-  spindleHolds,
-  setup,
-  rack,
-  cl = [],
-  head,
-  readAs,
-}: SheetArguments): string[] {
-  const named = { only, from, "spindle-holds": spindleHolds, setup, rack, head, "read-as": readAs };
-  return [
-    ...Object.entries(named).flatMap(([name, value]) => (value === undefined ? [] : [`--${name} ${value}`])),
-    ...cl.map((value) => `--cl ${value}`),
-  ];
+/** Options that change the program or how the job is read, as they can be typed again. */
+function optionsOf(args: SheetArguments): string[] {
+  const stated: Record<
+    keyof typeof programOptions | keyof typeof readingOptions,
+    string | readonly string[] | boolean | undefined
+  > = {
+    only: args.only,
+    from: args.from,
+    "spindle-holds": args.spindleHolds,
+    setup: args.setup,
+    rack: args.rack,
+    "air-cut": args.airCut,
+    "air-feed": args.airFeed,
+    "optional-stops": args.optionalStops,
+    head: args.head,
+    "read-as": args.readAs,
+    "input-form": args.inputForm,
+    cl: args.cl,
+  };
+  return Object.entries(stated).flatMap(([name, value = []]) => {
+    if (typeof value === "boolean") return value ? [`--${name}`] : [];
+    return [value].flat().map((one) => `--${name} ${one}`);
+  });
 }

@@ -3,7 +3,7 @@ import type { Operation } from "#job";
 import type { Finding } from "#base";
 import type { Proof } from "#prove";
 import type { Layout, Reportable } from "#report";
-import { clean, locate, programText } from "#report";
+import { clean, programText } from "#report";
 import { openInput } from "#retrace";
 import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
@@ -11,18 +11,17 @@ import type { LoadedDialect } from "./dialects/loaded.ts";
 import { byteSource, closeInput, standardStream } from "./files/input.ts";
 import { abandon, commit, discard, stage } from "./files/staged.ts";
 import type { Staged } from "./files/staged.ts";
-import { besideInput, resolveTarget, withMark } from "./files/target.ts";
+import { programBeside, resolveTarget, withMark } from "./files/target.ts";
 import { isCarried } from "./files/world.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "./prepare.ts";
 import { readingOf } from "./reading.ts";
-import { protectedFiles } from "./produce.ts";
 import { usageError } from "./usage.ts";
 import type { PlannedJob, PostPlan } from "./work/plan.ts";
 import { perform } from "./work/perform.ts";
 import type { Work } from "./work/perform.ts";
 import { createProgressBar } from "./work/progress.ts";
 import { pendingSignals, tidyOnSignal } from "./work/signals.ts";
-import { headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { jobFiles, jobSources, protectedFiles } from "./work/sources.ts";
 
 /** One of the programs: the operations that follow on one another with one tool. */
 interface Part {
@@ -84,8 +83,7 @@ function partsOf(job: PlannedJob): readonly Part[] | Reportable {
   const choice = { ...(only === undefined ? {} : { only }), ...(from === undefined ? {} : { from }) };
   const operations = opened && chooseOperations(opened.job, choice, report);
   if (operations && !findings.some(({ severity }) => severity === "error")) return runsOf(operations);
-  const sources = inputSources({ job: job.input, head: headOf(job.reading) }, () => undefined);
-  return { ...refusedResult([]), findings: locate(findings, sources) };
+  return refusedResult(findings, jobSources(job));
 }
 
 function runsOf(operations: readonly Operation[]): Part[] {
@@ -126,7 +124,7 @@ async function makeAll(
       for (const part of parts) {
         const target = resolveTarget(
           fileOf(args, dialect, job, part),
-          protectedFiles(job, dialect),
+          protectedFiles(job, Object.values(dialect.paths)),
           "program",
         );
         const file = stage(target);
@@ -156,7 +154,7 @@ async function makeAll(
 function fileOf(args: PostArguments, dialect: LoadedDialect, job: PlannedJob, { mark }: Part): string {
   const own =
     args.output ??
-    besideInput(args.input, dialect.dialect.format.extension, job.options.airCut ? "air-cut" : "");
+    programBeside(args.input, dialect.dialect.format.extension, job.options.airCut !== undefined);
   return withMark(own, mark);
 }
 

@@ -15,7 +15,7 @@ import { reportOptionsOf, show } from "./output.ts";
 import { prepareJob, programOptionsOf, refusedResult } from "./prepare.ts";
 import { usageError } from "./usage.ts";
 import { createDigest, jobInput } from "./work/compute.ts";
-import { createDialectSources, headOf, inputSources, jobFiles } from "./work/sources.ts";
+import { createDialectSources, jobFiles, jobSources } from "./work/sources.ts";
 
 /** `tapewright why`: what shaped a line of the program that `post` would write. Gives the exit code; writes no file. */
 export async function runWhy(args: WhyArguments): Promise<number> {
@@ -35,7 +35,7 @@ export async function runWhy(args: WhyArguments): Promise<number> {
     if (unknown !== undefined) return show(refusedResult([unknown]), reporting);
     const { outcome, answer } = why(input);
     jobFiles(job).forEach(refuseChanged);
-    const all = inputSources({ job: job.input, head: headOf(job.reading), setup: job.setup?.input }, sources);
+    const all = jobSources(job, pathsOf(chain));
     if (answer === undefined) {
       const located = locate([...findings, ...outcome.findings], all, dialect);
       const summary = { ...outcome.summary, dialect: dialect.name };

@@ -9,4 +9,4 @@
  * packed. No file access here.
  */
 export type { PlotOutcome } from "./plot.ts";
-export { plotJobAlone, plotUnder } from "./plot.ts";
+export { plotJobAlone, plotPosted, plotUnder } from "./plot.ts";

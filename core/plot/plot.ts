@@ -36,12 +36,16 @@ export function plotJobAlone(
   return { findings, plot };
 }
 
-/**
- * Posts a job and draws its program; of a job that is refused before there is one, the job alone. The picture is a diagnostic: it
- * is made of a refused program, too, and says so.
- */
+/** Posts a job to nowhere, and draws what came of it. */
 export function plotUnder(input: JobInput & Means, packing: Packing): PlotOutcome {
-  const posted = post({ ...input, sink: { write: () => undefined } });
+  return plotPosted(input, post({ ...input, sink: { write: () => undefined } }), packing);
+}
+
+/**
+ * Draws the program of a job that was posted; of a job that is refused before there is one, the job alone. The picture is a
+ * diagnostic: it is made of a refused program, too, and says so.
+ */
+export function plotPosted(input: JobInput & Means, posted: Outcome, packing: Packing): PlotOutcome {
   const { findings, proof } = posted;
   const plot = plotProgram({ ...input, findings, isProved: proof !== undefined, packing });
   if (plot !== undefined) return { findings, posted, plot };

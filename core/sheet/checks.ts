@@ -1,11 +1,16 @@
 /** What is ticked off before the start, and how the program is proved out: the trade's ladder, with the numbers of this job. */
+import { unitWord } from "#base";
 import type { AirCut, CheckStep, SheetPlan, SheetProgram } from "#report";
 
 /** What the steps are made from. */
 export type ChecksInput = Pick<
   SheetPlan,
   "tools" | "fixtures" | "stock" | "workOffsets" | "assumptions" | "machine" | "units" | "rack"
-> & { readonly program: SheetProgram | undefined; readonly airCut: AirCut | undefined };
+> & {
+  readonly program: SheetProgram | undefined;
+  readonly airCut: AirCut | undefined;
+  readonly isAirCut: boolean;
+};
 
 function step(text: string, each: readonly string[] = []): CheckStep {
   return { text, each };
@@ -40,10 +45,20 @@ export function proveOutSteps(input: ChecksInput): CheckStep[] {
   if (input.program === undefined) return [];
   const { tools } = input;
   const each = tools.map(({ number }) => `tool ${number}`);
+  const look = step(
+    "Look at the program in the control's graphics, if it has them: it stays inside the extents of this sheet.",
+  );
+  if (input.isAirCut)
+    return [
+      look,
+      step(
+        "This program is the air cut: the work offsets stay as they are. Run the whole of it, block by block, rapids at their lowest, a hand on feed hold.",
+        each,
+      ),
+      step("Then prove out the program that cuts; it has a sheet of its own."),
+    ];
   return [
-    step(
-      "Look at the program in the control's graphics, if it has them: it stays inside the extents of this sheet.",
-    ),
+    look,
     ...airCutSteps(input, each),
     step(
       "First approach of each tool: single block on, rapids at their lowest, a hand on feed hold, eyes on the distance to go. Stop well above the work and measure if in doubt.",
@@ -59,7 +74,7 @@ export function proveOutSteps(input: ChecksInput): CheckStep[] {
 function airCutSteps({ airCut, units, machine }: ChecksInput, each: readonly string[]): CheckStep[] {
   if (airCut === undefined) return [];
   const { lowest, above, raise, room } = airCut;
-  const unit = units === "mm" ? "mm" : "in";
+  const unit = unitWord[units];
   const how = machine.lengths === "operator" ? "Set Z zero" : "Raise the work offsets in Z by";
   const higher = machine.lengths === "operator" ? " higher than it is" : "";
   const why = `the lowest point, Z${lowest}, then stays at or above the clearance, Z${above}`;

@@ -1,7 +1,7 @@
 /** The facts of a sheet about a job that can be read. */
-import type { MachineFacts, TimeParts, Times } from "#base";
+import type { MachineFacts, SimulationFigures, TimeParts, Times } from "#base";
 import { chooseOperations } from "#job";
-import type { SheetMachine, SheetPlan, SheetProgram, SimulationFigures } from "#report";
+import type { SheetMachine, SheetPlan, SheetProgram } from "#report";
 import { openInput } from "#retrace";
 import type { Undertaking } from "../undertaking.ts";
 import { airCutOf } from "./air-cut.ts";
@@ -46,7 +46,8 @@ export function sheetPlan(
   const reaches = [...tally.reaches.values()];
   const texts = textsOf(input);
   const tools = sheetTools({ work, setup: input.setup, format, reaches, measure });
-  const airCut = airCutOf(work, reaches, measure);
+  const isAirCut = work.facts.airCut === true;
+  const airCut = isAirCut ? undefined : airCutOf(work, reaches, measure);
   const facts = {
     ...jobFacts(work, measure),
     workOffsets: sheetOffsets(work, format, reaches, measure),
@@ -66,7 +67,7 @@ export function sheetPlan(
     ...(airCut === undefined ? {} : { airCut }),
     ...(time === undefined ? {} : { time }),
   };
-  const checks = { ...facts, program, airCut };
+  const checks = { ...facts, program, airCut, isAirCut };
   return { ...facts, before: beforeStart(checks), proveOut: proveOutSteps(checks) };
 }
 

@@ -1,7 +1,7 @@
 /** What a simulation of the stock says of an operation. */
-import type { UnitSystem } from "#base";
+import type { SimulationFigures, UnitSystem } from "#base";
 import { atomsPerMillimetre, atomsPerUnit } from "#base";
-import type { SheetOperation, SimulationFigures } from "#report";
+import type { SheetOperation } from "#report";
 import { rounded } from "./units.ts";
 
 /** Cubic millimetres in one cubic centimetre, and in one cubic inch. */

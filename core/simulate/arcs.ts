@@ -1,4 +1,4 @@
-import { centreByRadius, rowKind } from "#base";
+import { centreByRadius, createArcShape, rowKind, shapeArc } from "#base";
 
 /** An arc in its plane: places along the plane's first and second axis, mm. */
 export interface Arc {
@@ -19,8 +19,6 @@ export const planes = [
   [1, 2, 0],
 ] as const;
 
-const fullTurn = 2 * Math.PI;
-
 /**
  * The arc of a row (NISTIR 6556 3.5.3).
  *
@@ -36,23 +34,13 @@ export function arcOf(
   given: readonly [number, number],
   turns: number,
 ): Arc {
-  const sense = turns < 0 ? -1 : 1;
-  const centre = { centre1: given[0], centre2: given[1] };
-  if (kind >= rowKind.radiusXy) centreByRadius(centre, ...from, ...to, given[0], sense);
-  const { centre1, centre2 } = centre;
-  const start = Math.atan2(from[1] - centre2, from[0] - centre1);
-  const end = Math.atan2(to[1] - centre2, to[0] - centre1);
-  const closed = from[0] === to[0] && from[1] === to[1];
-  let along = closed ? 0 : (sense * (end - start)) % fullTurn;
-  if (along <= 0) along += fullTurn;
-  return {
-    centre1,
-    centre2,
-    start,
-    sweep: sense * (along + fullTurn * Math.max(Math.abs(turns) - 1, 0)),
-    radius: Math.hypot(from[0] - centre1, from[1] - centre2),
-    endRadius: Math.hypot(to[0] - centre1, to[1] - centre2),
-  };
+  const shape = createArcShape();
+  [shape.centre1, shape.centre2] = given;
+  if (kind >= rowKind.radiusXy) centreByRadius(shape, ...from, ...to, given[0], turns < 0 ? -1 : 1);
+  shapeArc(shape, ...from, ...to, turns);
+  const { centre1, centre2, start, sense, angle, radius } = shape;
+  const endRadius = Math.hypot(to[0] - centre1, to[1] - centre2);
+  return { centre1, centre2, start, sweep: sense * angle, radius, endRadius };
 }
 
 /** How many chords an arc needs so that none is farther from it than `error`, mm: e = r (1 - cos(angle / 2)). */

@@ -1,5 +1,6 @@
 import type { Box } from "#base";
 import { atomsPerMillimetre } from "#base";
+import type { HeightMap } from "./result.ts";
 
 /** Cells along one side of a tile: the coarse level of the field, of which only the highest place is kept. */
 const tileCells = 16;
@@ -7,24 +8,8 @@ const tileCells = 16;
 /** Cuts into a tile after which its highest place is worked out anew; until then the last one stands in, which is no lower. */
 const cutsBeforeRefresh = 16;
 
-/**
- * What is left of the stock: the height of the material above the centre of each cell. The stock's box is divided evenly, so
- * that a cell may be a little narrower than asked for. Lengths in mm, work coordinates.
- */
-export interface HeightField {
-  readonly columns: number;
-  readonly rows: number;
-  /** Width of a cell along X and along Y. */
-  readonly cellX: number;
-  readonly cellY: number;
-  /** Least corner of the stock. */
-  readonly x: number;
-  readonly y: number;
-  /** Z of the stock's bottom, which is also the height of a cell with nothing left in it, and of its top. */
-  readonly bottom: number;
-  readonly top: number;
-  /** Row by row from the least corner on: index = row * columns + column. */
-  readonly heights: Float32Array;
+/** What is left of the stock as the simulation cuts it. */
+export interface HeightField extends HeightMap {
   readonly tiles: Tiles;
 }
 

@@ -1,4 +1,4 @@
-import type { CutFigures } from "./result.ts";
+import type { CutFigures } from "#base";
 
 /** What is gathered of one part of the work; mm, mm3, minutes. */
 export interface Part {

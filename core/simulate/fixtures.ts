@@ -1,5 +1,5 @@
 import type { NamedBox } from "#base";
-import { atomsPerMillimetre } from "#base";
+import { atomsPerMillimetre, lineCrosses } from "#base";
 import type { Path } from "./path.ts";
 
 /** A fixture in mm, work coordinates. What is above counts: the tool comes from there. */
@@ -43,7 +43,7 @@ export function depthIn(fixture: Fixture, path: Path, radius: number, lift: numb
 
 /** Distance of a line from a rectangle, mm; 0 where it goes through. */
 function distance(box: Fixture, x0: number, y0: number, x1: number, y1: number): number {
-  if (crosses(box, x0, y0, x1, y1)) return 0;
+  if (lineCrosses([x0, x1, box.lowX, box.highX], [y0, y1, box.lowY, box.highY])) return 0;
   const corners = [box.lowX, box.highX].flatMap((x) => [box.lowY, box.highY].map((y) => [x, y] as const));
   return Math.min(
     toBox(box, x0, y0),
@@ -61,23 +61,4 @@ function toLine(x: number, y: number, x0: number, y0: number, x1: number, y1: nu
   const square = dx * dx + dy * dy;
   const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / square));
   return Math.hypot(x - x0 - share * dx, y - y0 - share * dy);
-}
-
-/** Whether a line goes through the inside of a rectangle. */
-function crosses(box: Fixture, x0: number, y0: number, x1: number, y1: number): boolean {
-  let from = 0;
-  let to = 1;
-  for (const [start, end, low, high] of [
-    [x0, x1, box.lowX, box.highX],
-    [y0, y1, box.lowY, box.highY],
-  ]) {
-    if (start === end) {
-      if (start <= low || start >= high) return false;
-      continue;
-    }
-    const [first, second] = [(low - start) / (end - start), (high - start) / (end - start)];
-    from = Math.max(from, Math.min(first, second));
-    to = Math.min(to, Math.max(first, second));
-  }
-  return from < to;
 }

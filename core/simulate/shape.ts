@@ -65,7 +65,10 @@ const usualAngles: Partial<Record<ToolKind, number>> = {
   chamfer: 90,
 };
 
-const flatShape = (radius: number): Shape => ({ kind: "flat", radius, flat: radius, slope: 0, corner: 0 });
+/** A flat end, or a cylinder of the tool. */
+export function flatShape(radius: number): Shape {
+  return { kind: "flat", radius, flat: radius, slope: 0, corner: 0 };
+}
 
 /** The body of a tool; undefined where nobody knows its diameter. */
 export function bodyOf(tool: SimulationTool): Body | undefined {

@@ -13,7 +13,7 @@ import { createLedger } from "./ledger.ts";
 import { workMotion } from "./motion.ts";
 import { createPath } from "./path.ts";
 import type { SimulationResult } from "./result.ts";
-import { bodyOf, thinner } from "./shape.ts";
+import { bodyOf, flatShape, thinner } from "./shape.ts";
 import type { Body } from "./shape.ts";
 import { chooseResolution, usualSizes } from "./sizes.ts";
 import { hear } from "./steps.ts";
@@ -123,15 +123,14 @@ function createWalk(
 }
 
 function readyBody(body: Body, field: HeightField, { tolerance }: SimulationSizes): ReadyBody {
-  const flat = (radius: number) => ({ kind: "flat" as const, radius, flat: radius, slope: 0, corner: 0 });
   const { shape, shank, holder } = body;
   const meets = shank !== undefined && shank.radius >= shape.radius - 1e-6;
   const margin = Math.hypot(field.cellX, field.cellY) / 2;
   return {
     ...body,
     slim: thinner(shape, tolerance),
-    shankShape: meets ? flat(shank.radius + margin) : undefined,
-    holderShape: holder && flat(holder.radius),
+    shankShape: meets ? flatShape(shank.radius + margin) : undefined,
+    holderShape: holder && flatShape(holder.radius),
   };
 }
 

@@ -66,6 +66,15 @@ test("the report for programs has each difference with its keys, their values, f
   for (const { places } of pairs[0].groups) expect(places.length).toBeLessThanOrEqual(5);
 });
 
+test("the programs are those that the options make, down to the byte", () => {
+  const words = [plateJob, "--air-cut", "20", "--optional-stops", "--spindle-holds", "none"];
+  const { report } = runJson(["compare", ...words, "-d", "rs274ngc", "-d", "explicit-words"], here);
+  for (const { name, bytes } of (report.summary["compare"] as Summary).programs) {
+    run(["post", ...words, "-d", name, "-o", "dry.tap"], here);
+    expect(bytes).toBe(statSync(join(folder, "dry.tap")).size);
+  }
+});
+
 test("a stop at which the operator looks at the spindle is called that, and no dwell", () => {
   const job = "examples/rain-gauge-foot/rain-gauge-foot.job.json";
   const { stdout } = run(["compare", job, "-d", "hand-zeroed", "-d", "longhand"], root);

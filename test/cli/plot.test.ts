@@ -92,9 +92,28 @@ test("a picture replaces no input, and has the ending of one", () => {
   const ending = run(["plot", "piece.job.json", "-o", "piece.png"], here);
   expect(ending.status).toBe(2);
   expect(ending.stderr).toContain(".svg or .html");
-  const setup = run(["plot", "piece.job.json", "--spindle-holds", "1"], here);
-  expect(setup.status).toBe(2);
-  expect(setup.stderr).toContain("--dialect");
+});
+
+test.each([
+  ["--spindle-holds", "1"],
+  ["--setup", "set-up.json"],
+  ["--rack", "now.json"],
+  ["--air-cut", "50"],
+  ["--optional-stops"],
+])("without a dialect %s, which is about a program, is refused", (...option) => {
+  const { status, stderr } = run(["plot", plateJob, ...option, "-o", "ignored.svg"], here);
+  expect(status).toBe(2);
+  expect(stderr).toContain(`${option[0]} is about a program: state --dialect, too.`);
+  expect(existsSync(join(folder, "ignored.svg"))).toBe(false);
+});
+
+test("the picture of a dry run is that of its program, higher by the air cut", () => {
+  const lowest = (...option: string[]): number => {
+    const words = ["plot", plateJob, "-d", "rs274ngc", ...option, "-o", "dry.svg"];
+    const { report } = runJson(words, here);
+    return (report.summary["plot"] as { cut: { min: number[] } }).cut.min[2];
+  };
+  expect(lowest("--air-cut", "20") - lowest()).toBe(20_000);
 });
 
 test("cutter location source and chosen operations are drawn, too", () => {

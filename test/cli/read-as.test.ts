@@ -1,4 +1,4 @@
-import { copyFileSync, readFileSync } from "node:fs";
+import { copyFileSync, existsSync, readFileSync, symlinkSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, test } from "vitest";
 import { put, run, runJson, temporaryFolder } from "./command.ts";
@@ -38,6 +38,46 @@ test("it does not replace the program that it is made from", () => {
     status: 2,
     rules: ["program/overwrites-input"],
   });
+});
+
+test("no product replaces a file that was read: the dialect of --read-as, the head file, the rack", () => {
+  copyFileSync(
+    resolve(import.meta.dirname, "../../dialects/rs274ngc.dialect.yaml"),
+    join(folder, "own.dialect.yaml"),
+  );
+  put(
+    folder,
+    "own-head.json",
+    '{ "job": "1", "units": "mm", "clearance": 20, "tools": [{ "number": 1, "kind": "end-mill", "diameter": 6 }] }',
+  );
+  put(folder, "rack.json", "[1]");
+  const input = ["modal-everything.ngc", "--read-as", "own.dialect.yaml", "--head", "own-head.json"];
+  const rack = ["--rack", "rack.json", "-d", "rs274ngc"];
+  const commands: readonly (readonly [ending: string, ...words: string[]])[] = [
+    ["tap", "post", ...input, ...rack],
+    ["html", "sheet", ...input, ...rack],
+    ["svg", "plot", ...input, ...rack],
+    ["html", "compare", ...input, ...rack, "-d", "explicit-words"],
+    ["svg", "plot", ...input],
+    ["json", "job", ...input],
+  ];
+  for (const file of ["own.dialect.yaml", "own-head.json", "rack.json"]) {
+    const before = read(file);
+    for (const [ending, ...words] of commands) {
+      if (file === "rack.json" && !words.includes(file)) continue;
+      const link = `${file}.${ending}`;
+      if (!existsSync(join(folder, link))) symlinkSync(file, join(folder, link));
+      const { status, report } = runJson([...words, "-o", link], here);
+      const rules = report.findings.map(({ rule }) => rule);
+      expect({ file, words, status, rules }).toEqual({
+        file,
+        words,
+        status: 2,
+        rules: ["program/overwrites-input"],
+      });
+    }
+    expect(read(file)).toBe(before);
+  }
 });
 
 test("job writes it as a job, which gives the same program; --only and --from choose among its operations", () => {

@@ -43,6 +43,40 @@ test("the sheet goes with the file that post writes, and names every file by its
   expect(page).toContain("sha256sum plate.tap");
 });
 
+test("the sheet of a dry run is that of its own file, states every option, and asks for no second air cut", () => {
+  put(folder, "dry.json", readFileSync(plateJob, "utf8"));
+  put(folder, "now.json", "[6, 5, 4, 3, 0, 1]");
+  const deep = readFileSync(plateDialect, "utf8")
+    .replace("z: [-95, 0]", "z: [-135, 0]")
+    .replace("1: [300, 200, -80]", "1: [300, 200, -120]");
+  put(folder, "deep.dialect.yaml", deep);
+  const options = ["--spindle-holds", "2", "--rack", "now.json", "--air-cut", "20", "--air-feed", "500"];
+  const words = [
+    "dry.json",
+    "-d",
+    "deep.dialect.yaml",
+    ...options,
+    "--optional-stops",
+    "--input-form",
+    "json",
+  ];
+  const { status, report } = runJson(["sheet", ...words], here);
+  expect({ status, verdict: report.verdict }).toEqual({ status: 0, verdict: "proved" });
+  expect(run(["post", ...words], here).status).toBe(0);
+  const sheet = factsOf(report.summary);
+  const file = "dry.air-cut.tap";
+  expect(sheet.program).toMatchObject({ file, sha256: sha256(join(folder, file)) });
+  const typed = sheet.options.flatMap((option) => option.split(" "));
+  expect(typed).toEqual([...options, "--optional-stops", "--input-form", "json"]);
+  expect(sheet.plan).not.toHaveProperty("airCut");
+  const steps = sheet.plan?.proveOut.map(({ text }) => text).join("\n");
+  expect(steps).toContain("This program is the air cut: the work offsets stay as they are.");
+  expect(steps).not.toMatch(/Raise the work offsets|First part/);
+  const page = ["sheet", "-", "-d", "rs274ngc", "--air-cut", "20", "-o", "piped.html"];
+  const piped = runJson(page, { ...here, input: readFileSync(plateJob) });
+  expect(factsOf(piped.report.summary).program?.file).toBe("program.air-cut.ngc");
+});
+
 test("a job that is refused has a sheet that says so, no hash of a program, and the exit code of post", () => {
   put(folder, "long.json", longJob(4));
   const low = longJob(4).replace(

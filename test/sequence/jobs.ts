@@ -1,36 +1,11 @@
 import type { SpindleDirection, ToolKind } from "#base";
 import type { Job, Operation, Tool } from "#job";
+import { plainTool } from "#job";
 import { mm, rpm } from "./machines.ts";
 
 /** A tool of which the job says nothing but its kind. */
 export function toolOf(number: number, kind: ToolKind = "end-mill", change: Partial<Tool> = {}): Tool {
-  return {
-    number,
-    kind,
-    diameter: mm(6),
-    description: "",
-    flutes: undefined,
-    maxRpm: undefined,
-    minRpm: undefined,
-    maxFeed: undefined,
-    lengthOffset: number,
-    radiusOffset: undefined,
-    length: undefined,
-    fluteLength: undefined,
-    stickOut: undefined,
-    shank: undefined,
-    holder: undefined,
-    cornerRadius: undefined,
-    tipDiameter: undefined,
-    tipAngle: undefined,
-    lead: undefined,
-    hand: undefined,
-    centreCutting: undefined,
-    life: undefined,
-    measure: undefined,
-    source: 0,
-    ...change,
-  };
+  return { ...plainTool(number, kind, mm(6), 0), ...change };
 }
 
 /** An operation with a tool; `turns` is its speed in rpm and direction. */

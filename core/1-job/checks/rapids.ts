@@ -1,4 +1,4 @@
-import { atomsPerMillimetre } from "#base";
+import { atomsPerMillimetre, lineCrosses } from "#base";
 import type { OperationWatch, TradeWatch } from "./watch.ts";
 import { count } from "./watch.ts";
 
@@ -24,23 +24,7 @@ export function checkRapid(
   if (stock === undefined || level >= operation.clearance) return;
   const gap = level - stock.max[2];
   if (gap < 0 || gap >= leastGap) return;
-  const enters = crosses([fromX, x, stock.min[0], stock.max[0]], [fromY, y, stock.min[1], stock.max[1]]);
+  const { min, max } = stock;
+  const enters = lineCrosses([fromX, x, min[0], max[0]], [fromY, y, min[1], max[1]]);
   if (enters) count(lowRapids, offset, gap);
-}
-
-type Span = readonly [from: number, to: number, low: number, high: number];
-
-/** Whether a straight way goes through the inside of a rectangle. */
-function crosses(alongX: Span, alongY: Span): boolean {
-  let [enter, leave] = [0, 1];
-  for (const [from, to, low, high] of [alongX, alongY]) {
-    if (from === to) {
-      if (from <= low || from >= high) return false;
-      continue;
-    }
-    const [one, other] = [(low - from) / (to - from), (high - from) / (to - from)];
-    enter = Math.max(enter, Math.min(one, other));
-    leave = Math.min(leave, Math.max(one, other));
-  }
-  return enter < leave;
 }

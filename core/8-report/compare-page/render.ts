@@ -12,7 +12,8 @@ import type {
   ListedRow,
   StatedAt,
 } from "../compare-answer.ts";
-import { counted, exampleWords, groupedDigits, lettered, letterOf } from "../compare-places.ts";
+import { exampleWords, lettered, letterOf } from "../compare-places.ts";
+import { counted, groupedDigits } from "../counts.ts";
 import { findingView } from "../finding-view.ts";
 import { pairSummary, sizesOf } from "../text-compare.ts";
 import { pageStyle } from "./style.ts";

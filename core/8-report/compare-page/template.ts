@@ -1,15 +1,7 @@
 /** The page of a comparison as a Handlebars template; what is written with two braces is escaped. */
-export const pageTemplate = `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>{{job}}: {{names}}</title>
-<style>{{style}}</style>
-</head>
-<body>
+import { pageHead } from "../page-head.ts";
+
+export const pageTemplate = `${pageHead("{{job}}: {{names}}")}<body>
 <a class="skip" href="#programs">To the programs</a>
 <header>
 <h1>One job under several dialects</h1>

@@ -3,7 +3,7 @@ import Handlebars from "handlebars";
 import { cautions, machineCautions } from "../cautions.ts";
 import { clean } from "../clean.ts";
 import { findingView } from "../finding-view.ts";
-import { groupedDigits } from "../compare-places.ts";
+import { groupedDigits } from "../counts.ts";
 import type { Located } from "../locate.ts";
 import type { CheckStep, HashedFile, SetupSheet, SheetPlan, SheetProgram } from "../sheet/sheet.ts";
 import { backplotView } from "./backplot-view.ts";

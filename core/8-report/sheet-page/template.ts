@@ -1,4 +1,5 @@
 /** The page of a set-up sheet as a Handlebars template; what is written with two braces is escaped. */
+import { pageHead } from "../page-head.ts";
 import { jobParts } from "./template-job.ts";
 import { workParts } from "./template-work.ts";
 
@@ -30,17 +31,7 @@ const cautionsPart = `<section id="cautions" aria-labelledby="cautions-title">
 `;
 
 /** The whole page. */
-export const sheetTemplate = `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>Set-up sheet: {{title}}</title>
-<style>{{style}}</style>
-</head>
-<body>
+export const sheetTemplate = `${pageHead("Set-up sheet: {{title}}")}<body>
 <a class="skip" href="#goes-with">To the sheet</a>
 <header>
 <p class="kind">Set-up sheet</p>

@@ -1,6 +1,6 @@
 /** Numbers and names as a sheet writes them. */
 import type { UnitSystem } from "#base";
-import { groupedDigits } from "../compare-places.ts";
+import { groupedDigits } from "../counts.ts";
 import { durationText } from "../time-text.ts";
 import type { Range, SheetBox, ToolReach } from "../sheet/sheet.ts";
 

@@ -1,7 +1,7 @@
 /** Operations and stops as the page shows them. */
 import { clean } from "../clean.ts";
 import { timeText } from "../time-text.ts";
-import { groupedDigits } from "../compare-places.ts";
+import { groupedDigits } from "../counts.ts";
 import type { SheetFeed, SheetOperation, SheetPlan, SheetStop } from "../sheet/sheet.ts";
 import type { UnitWords } from "./words.ts";
 import { rangeText, secondsText, unknown, valueText } from "./words.ts";

@@ -3,7 +3,7 @@ import { basename, dirname, join } from "node:path";
 import type { PostArguments } from "../commands/arguments.ts";
 import type { LoadedDialect } from "../dialects/loaded.ts";
 import { standardStream } from "../files/input.ts";
-import { besideInput } from "../files/target.ts";
+import { programBeside } from "../files/target.ts";
 import { isSystemError } from "../files/world.ts";
 import { usageError } from "../usage.ts";
 
@@ -31,7 +31,7 @@ export function wantedPrograms(
     dialects.map((loaded) => {
       const { name, format } = loaded.dialect;
       const ending = named.length > 1 ? `${name}.${format.extension}` : format.extension;
-      const beside = besideInput(input, ending, airCut === undefined ? "" : "air-cut");
+      const beside = programBeside(input, ending, airCut !== undefined);
       return {
         input,
         dialect: loaded,

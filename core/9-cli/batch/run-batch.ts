@@ -12,7 +12,7 @@ import { isCarried } from "../files/world.ts";
 import { reportOptionsOf, show } from "../output.ts";
 import { packagePlace } from "../package.ts";
 import { prepareJob, programOptionsOf, refusedDialect, refusedResult, simulationOf } from "../prepare.ts";
-import { produceAs, protectedFiles, tidy } from "../produce.ts";
+import { produceAs, tidy } from "../produce.ts";
 import type { Making, Running } from "../produce.ts";
 import type { Work } from "../work/perform.ts";
 import { performHere } from "../work/perform.ts";
@@ -20,7 +20,7 @@ import type { Plan, PostPlan, Progress, ProgramOptions } from "../work/plan.ts";
 import { createProgressBar } from "../work/progress.ts";
 import { tidyOnSignal } from "../work/signals.ts";
 import { showFault } from "../trouble.ts";
-import { jobFiles } from "../work/sources.ts";
+import { jobFiles, protectedFiles } from "../work/sources.ts";
 import type { Thread } from "../work/thread.ts";
 import { startThread } from "../work/thread.ts";
 import type { WantedProgram } from "./programs.ts";
@@ -140,7 +140,7 @@ async function makeOne(
     const job = await prepareJob(input, args, options.program);
     if ("verdict" in job) return { ...named, result: job };
     try {
-      const target = resolveTarget(output, protectedFiles(job, dialect), "program");
+      const target = resolveTarget(output, protectedFiles(job, Object.values(dialect.paths)), "program");
       const planFor = (staged: Staged): PostPlan => ({
         kind: "post",
         dialect,

@@ -21,7 +21,7 @@ export interface ReadingArguments {
 }
 
 /** Values of `programOptions` and `readingOptions`. */
-export interface ProgramArguments extends DialectArguments, ReadingArguments {
+export interface ProgramArguments extends ReportArguments, ReadingArguments {
   readonly only?: string | undefined;
   readonly from?: string | undefined;
   readonly spindleHolds?: string | undefined;
@@ -39,7 +39,7 @@ export interface SimulationArguments {
 }
 
 /** Arguments of `post`. */
-export interface PostArguments extends ProgramArguments, SimulationArguments {
+export interface PostArguments extends DialectArguments, ProgramArguments, SimulationArguments {
   readonly input: string;
   /** Further jobs. */
   readonly more: readonly string[];
@@ -57,33 +57,33 @@ export interface JobArguments extends ReportArguments, ReadingArguments {
 }
 
 /** Arguments of `prove`. */
-export interface ProveArguments extends ProgramArguments, SimulationArguments {
+export interface ProveArguments extends DialectArguments, ProgramArguments, SimulationArguments {
   readonly program: string;
   readonly against?: string | undefined;
 }
 
 /** Arguments of `compare`. */
-export interface CompareArguments extends Omit<ProgramArguments, "dialect"> {
+export interface CompareArguments extends ProgramArguments {
   readonly input: string;
   readonly dialect: readonly string[];
   readonly output?: string | undefined;
 }
 
 /** Arguments of `sheet`. */
-export interface SheetArguments extends ProgramArguments, SimulationArguments {
+export interface SheetArguments extends DialectArguments, ProgramArguments, SimulationArguments {
   readonly input: string;
   readonly output?: string | undefined;
 }
 
 /** Arguments of `plot`. */
-export interface PlotArguments extends Omit<ProgramArguments, "dialect"> {
+export interface PlotArguments extends ProgramArguments {
   readonly input: string;
   readonly dialect?: string | undefined;
   readonly output?: string | undefined;
 }
 
 /** Arguments of `why`. */
-export interface WhyArguments extends ProgramArguments {
+export interface WhyArguments extends DialectArguments, ProgramArguments {
   readonly input: string;
   readonly line?: string | undefined;
   readonly step?: string | undefined;

@@ -1,13 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
 import type { CompareArguments } from "./arguments.ts";
-import {
-  examples,
-  fileArgument,
-  programOptions,
-  readingOptions,
-  reportOptions,
-  severalDialects,
-} from "./options.ts";
+import { examples, fileArgument, makingOptions, severalDialects } from "./options.ts";
 
 const footer = `Posts the job under each dialect, and writes no program. The first dialect that
 can post it is what the others are compared with; each difference is laid to the
@@ -26,9 +19,7 @@ export function compareCommand(end: (code: number) => void): CommandModule<objec
     builder: (yargs: Argv) =>
       fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(severalDialects)
-        .options(programOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(makingOptions)
         .epilogue(footer),
     handler: async (args) => {
       const { runCompare } = await import("../run-compare.ts");

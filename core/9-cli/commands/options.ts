@@ -229,6 +229,17 @@ export const readingOptions = {
   "input-form": { choices: ["json", "cl"], describe: "form of the job, if its name does not end so" },
 } as const satisfies Record<string, Options>;
 
+/** Options of every command that makes the program of a job. */
+export const makingOptions = { ...programOptions, ...readingOptions, ...reportOptions };
+
+/** The same where the stock can be simulated. */
+export const simulatingOptions = {
+  ...programOptions,
+  ...simulationOptions,
+  ...readingOptions,
+  ...reportOptions,
+};
+
 /** Every option there is, for "did you mean". */
 export const optionNames: readonly string[] = [
   reportOptions,

@@ -1,13 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
 import type { PlotArguments } from "./arguments.ts";
-import {
-  examples,
-  fileArgument,
-  plotOptions,
-  programOptions,
-  readingOptions,
-  reportOptions,
-} from "./options.ts";
+import { examples, fileArgument, plotOptions, makingOptions } from "./options.ts";
 
 const footer = `With --dialect the job is posted, and the picture is that of its program, with
 approaches and swaps; of a refused program, too, marked as not proved. Without,
@@ -29,9 +22,7 @@ export function plotCommand(end: (code: number) => void): CommandModule<object, 
     builder: (yargs: Argv) =>
       fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(plotOptions)
-        .options(programOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(makingOptions)
         .epilogue(footer),
     handler: async (args) => {
       const { runPlot } = await import("../run-plot.ts");

@@ -5,10 +5,7 @@ import {
   fileArgument,
   outputOption,
   postDialects,
-  programOptions,
-  readingOptions,
-  reportOptions,
-  simulationOptions,
+  simulatingOptions,
   splitOption,
   watchOption,
 } from "./options.ts";
@@ -55,10 +52,7 @@ export function postCommand(end: (code: number) => void): CommandModule<object, 
         .options(outputOption)
         .options(watchOption)
         .options(splitOption)
-        .options(programOptions)
-        .options(simulationOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(simulatingOptions)
         .epilogue(footer),
     handler: async ({ dialect: dialects, more = [], ...rest }) => {
       const args = { ...rest, dialect: dialects[0], dialects, more };

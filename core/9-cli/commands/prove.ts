@@ -1,15 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
 import type { ProveArguments } from "./arguments.ts";
-import {
-  againstOption,
-  dialectOptions,
-  examples,
-  fileArgument,
-  programOptions,
-  readingOptions,
-  reportOptions,
-  simulationOptions,
-} from "./options.ts";
+import { againstOption, dialectOptions, examples, fileArgument, simulatingOptions } from "./options.ts";
 
 const footer = `With --against, state the same --only, --from, --spindle-holds, --setup,
 --rack, --air-cut, --air-feed and --optional-stops as for post. A program of
@@ -34,10 +25,7 @@ export function proveCommand(end: (code: number) => void): CommandModule<object,
       fileArgument(yargs, "program", "a program")
         .options(dialectOptions)
         .options(againstOption)
-        .options(programOptions)
-        .options(simulationOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(simulatingOptions)
         .epilogue(footer),
     handler: async (args) => {
       const { runProve } = await import("../run-prove.ts");

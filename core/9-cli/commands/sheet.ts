@@ -1,15 +1,6 @@
 import type { Argv, CommandModule } from "yargs";
 import type { SheetArguments } from "./arguments.ts";
-import {
-  dialectOptions,
-  examples,
-  fileArgument,
-  programOptions,
-  readingOptions,
-  reportOptions,
-  sheetOutput,
-  simulationOptions,
-} from "./options.ts";
+import { dialectOptions, examples, fileArgument, sheetOutput, simulatingOptions } from "./options.ts";
 
 const footer = `Writes a page that stands alone and prints on A4 and Letter: set-up drawing,
 work offsets, tools, operations, stops, prove-out. It writes no program. State
@@ -30,10 +21,7 @@ export function sheetCommand(end: (code: number) => void): CommandModule<object,
       fileArgument(yargs, "input", "a job: .json, or .apt .cls .cl")
         .options(dialectOptions)
         .options(sheetOutput)
-        .options(programOptions)
-        .options(simulationOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(simulatingOptions)
         .epilogue(footer),
     handler: async (args) => {
       const { runSheet } = await import("../run-sheet.ts");

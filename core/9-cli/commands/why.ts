@@ -1,18 +1,10 @@
 import type { Argv, CommandModule } from "yargs";
 import type { WhyArguments } from "./arguments.ts";
-import {
-  dialectOptions,
-  examples,
-  fileArgument,
-  programOptions,
-  readingOptions,
-  questionOptions,
-  reportOptions,
-} from "./options.ts";
+import { dialectOptions, examples, fileArgument, questionOptions, makingOptions } from "./options.ts";
 
 const footer = `Makes the program once more and writes nothing. State the same --only, --from,
---spindle-holds, --setup and --rack as for post, and one of --line, --step and
---key.
+--spindle-holds, --setup, --rack, --air-cut, --air-feed and --optional-stops as
+for post, and one of --line, --step and --key.
 
 ${examples(
   ["why plate.json -d router.dialect.yaml --line 14", "what line 14 says, and why so"],
@@ -29,9 +21,7 @@ export function whyCommand(end: (code: number) => void): CommandModule<object, W
       fileArgument(yargs, "input", "a job: .json, .apt .cls .cl, or a program with --read-as")
         .options(dialectOptions)
         .options(questionOptions)
-        .options(programOptions)
-        .options(readingOptions)
-        .options(reportOptions)
+        .options(makingOptions)
         .epilogue(footer),
     handler: async (args) => {
       const { runWhy } = await import("../run-why.ts");

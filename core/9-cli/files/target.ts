@@ -121,6 +121,11 @@ export function besideInput(input: string, extension: string, mark = ""): string
   );
 }
 
+/** Where `post` puts a program that nobody names: `parts/plate.json` -> `parts/plate.tap`, and of a dry run `parts/plate.air-cut.tap`. */
+export function programBeside(input: string, extension: string, isAirCut: boolean): string {
+  return besideInput(input, extension, isAirCut ? "air-cut" : "");
+}
+
 /** `parts/plate.tap` and "t1" -> `parts/plate.t1.tap`; the mark stands before the ending, or last where there is none. */
 export function withMark(file: string, mark: string): string {
   const name = basename(file);

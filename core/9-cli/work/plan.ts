@@ -31,6 +31,8 @@ export interface PlannedJob {
   readonly input: Input;
   readonly reading: PlannedReading;
   readonly setup: { readonly input: Input; readonly content: Setup } | undefined;
+  /** The file that says what is in the rack now; what it says is in the options. */
+  readonly rack: Input | undefined;
   readonly options: ProgramOptions;
 }
 

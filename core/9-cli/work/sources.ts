@@ -3,6 +3,8 @@ import { memorySource } from "#base";
 import type { Sources, SourceText } from "#report";
 import type { Input } from "../files/input.ts";
 import { byteSource } from "../files/input.ts";
+import type { Protected } from "../files/target.ts";
+import { protectedDialect } from "../files/target.ts";
 import { isSystemError } from "../files/world.ts";
 import type { Plan, PlannedJob, PlannedReading } from "./plan.ts";
 
@@ -28,9 +30,31 @@ export function readingPaths(reading: PlannedReading | undefined): Readonly<Reco
   return reading?.form === "program" ? reading.dialect.paths : {};
 }
 
+/** What of a planned job says which files are behind it. */
+type FilesOfJob = Pick<PlannedJob, "input" | "reading"> & Partial<Pick<PlannedJob, "setup" | "rack">>;
+
 /** The files that a job is made from. */
-export function jobFiles({ input, reading, setup }: PlannedJob): Input[] {
-  return [input, headOf(reading), setup?.input].filter((file) => file !== undefined);
+export function jobFiles({ input, reading, setup, rack }: FilesOfJob): Input[] {
+  return [input, headOf(reading), setup?.input, rack].filter((file) => file !== undefined);
+}
+
+/**
+ * What nothing that is made of a job may replace: its files, and those of the dialects that it is read and posted by.
+ *
+ * @param paths dialect files that it is posted by
+ */
+export function protectedFiles(job: FilesOfJob, paths: readonly string[] = []): Protected[] {
+  return [...jobFiles(job), ...protectedDialect([...Object.values(readingPaths(job.reading)), ...paths])];
+}
+
+/**
+ * Finds the text of a place among the files of a job and those of its dialects.
+ *
+ * @param paths files of the dialect that it is posted by, by their names in findings
+ */
+export function jobSources(job: FilesOfJob, paths: Readonly<Record<string, string>> = {}): Sources {
+  const inputs = { job: job.input, head: headOf(job.reading), setup: job.setup?.input };
+  return inputSources(inputs, createDialectSources({ ...readingPaths(job.reading), ...paths }));
 }
 
 /** Finds the text of a place among inputs by their source, and that of another in the files of a dialect. */

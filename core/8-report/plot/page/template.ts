@@ -1,18 +1,13 @@
+import { pageHead } from "../../page-head.ts";
+
 /** The page of a plot as a Handlebars template; what is written with two braces is escaped. The data stand where the mark is. */
 export const dataMark = "<!-- data -->";
 
-export const pageTemplate = `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-{{hash}}'">
-<title>{{name}}</title>
-<style>{{style}}</style>
-<noscript><style>.paper { display: block !important; } .stage, .on-screen { display: none !important; }</style></noscript>
-</head>
-<body>
+/** Where scripts are off, what is for paper is shown on the screen. */
+const paperWithoutScript = `<noscript><style>.paper { display: block !important; } .stage, .on-screen { display: none !important; }</style></noscript>
+`;
+
+export const pageTemplate = `${pageHead("{{name}}", "'sha256-{{hash}}'", paperWithoutScript)}<body>
 <a class="skip" href="#line">To the steps</a>
 <header>
 <h1>{{title}}</h1>
