@@ -123,7 +123,8 @@ function noteRequest(
 ): void {
   if (belongs !== "swap" || held.kind !== "step" || held.step.kind !== "pause") return;
   const [, number, rest] = toolRequest.exec(text) ?? [];
-  if (number !== undefined) toolOf(all, Number(number), held.source).asked = rest;
+  if (number !== undefined)
+    toolOf(all, Number(number), held.source).asked = { offset: held.source, text: rest };
 }
 
 function toolOf({ tools }: Gathered, number: number, source: number): ToolDraft {
