@@ -103,6 +103,10 @@ function nameIn(comments: readonly string[]): string {
 /** Modes that a program of another hand seldom states, and that every controller starts with. */
 const mildModes = new Set(["plane", "feed", "arc.centre-words", "cycles.return"]);
 
+/** A code that is declared under `codes` is read, and has no counterpart in a job all the same: that way leads nowhere here. */
+const noWords =
+  "Take the code out: a job has no words for it. Where it is the dialect's word for something that a key names, state it under that key in a leaf of the dialect.";
+
 /**
  * What the reader finds, as of a program that is an input: its form is nobody's business here, and what it leaves to the
  * controller's start is told. Units, and whether words are absolute, must be stated.
@@ -115,7 +119,12 @@ function readingReport({ name }: Dialect, report: Report, form: () => void): Rep
     }
     const { key, ...rest } = found;
     const isMild = found.rule === "read/mode-unknown" && mildModes.has(key ?? "");
-    const fix = key === undefined ? found.fix : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
+    const fix =
+      key === undefined
+        ? found.fix
+        : key === "codes"
+          ? noWords
+          : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
     const finding: Finding = {
       ...rest,
       // Where the reader warns, what is read has more than one meaning: a block that a switch skips.
