@@ -1,4 +1,4 @@
-import { atomsPerUnit, chunksOf } from "#base";
+import { atomsPerUnit, chunksOf, unitWord } from "#base";
 import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
@@ -136,7 +136,7 @@ function airCutSentence(airCut: AirCut | undefined, units: UnitSystem): string[]
   if (!airCut) return [];
   const inUnits = (atoms: number): string =>
     String(Number((atoms / atomsPerUnit[units]).toFixed(units === "mm" ? 3 : 4)));
-  const unit = units === "mm" ? "mm" : "in";
+  const unit = unitWord[units];
   return [
     `AIR CUT: all motion in the work is ${inUnits(airCut.height)} ${unit} higher, the spindle and the coolant stay off, feeds are at most ${inUnits(airCut.feed)} ${unit}/min.`,
   ];

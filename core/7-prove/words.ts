@@ -1,8 +1,14 @@
-import { atomsPerUnit, inverseTimeUnit, microRevolutions, microsecondsPerSecond, milliPerRpm } from "#base";
+import {
+  atomsPerUnit,
+  inverseTimeUnit,
+  lengthText,
+  microRevolutions,
+  microsecondsPerSecond,
+  milliPerRpm,
+  plainNumber,
+  unitWord,
+} from "#base";
 import type { CycleKind, FeedMode, Step, StepKind, UnitSystem } from "#base";
-
-/** Unit words behind a length. */
-const unitWord = { mm: "mm", inch: "in" } as const satisfies Record<UnitSystem, string>;
 
 /** Unit words behind a feed. */
 const feedWord = {
@@ -11,42 +17,30 @@ const feedWord = {
   "inverse-time": " 1/min",
 } as const satisfies Record<FeedMode, string>;
 
-/** A decimal number without zeros at its end and without "-0": 12.5000 -> 12.5 */
-function plain(value: number, digits: number): string {
-  const text = value.toFixed(digits);
-  const short = text.includes(".") ? text.replace(/\.?0+$/, "") : text;
-  return short === "-0" ? "0" : short;
-}
-
 /** A length in the program's units with all its digits and no unit: 123450000 atoms -> 12.345 */
 export function lengthNumber(atoms: number, units: UnitSystem): string {
-  return plain(atoms / atomsPerUnit[units], units === "mm" ? 7 : 8);
-}
-
-/** A length to a tenth of a micrometre with its unit: 123450000 atoms -> 12.345 mm */
-export function lengthText(atoms: number, units: UnitSystem): string {
-  return `${plain(atoms / atomsPerUnit[units], units === "mm" ? 4 : 5)} ${unitWord[units]}`;
+  return plainNumber(atoms / atomsPerUnit[units], units === "mm" ? 7 : 8);
 }
 
 /** Micro-degrees -> 90 degrees */
 export function angleText(microDegrees: number): string {
-  return `${plain(microDegrees / 1e6, 6)} degrees`;
+  return `${plainNumber(microDegrees / 1e6, 6)} degrees`;
 }
 
 /** Milli-rpm -> 16000 rpm */
 export function speedText(rpm: number): string {
-  return `${plain(rpm / milliPerRpm, 3)} rpm`;
+  return `${plainNumber(rpm / milliPerRpm, 3)} rpm`;
 }
 
 /** Microseconds -> 0.5 s */
 export function timeText(time: number): string {
-  return `${plain(time / microsecondsPerSecond, 6)} s`;
+  return `${plainNumber(time / microsecondsPerSecond, 6)} s`;
 }
 
 /** A feed in the unit of its mode: 800 mm/min, 0.1 mm/rev, 2.5 1/min */
 export function feedText(feed: number, mode: FeedMode, units: UnitSystem): string {
-  if (mode === "inverse-time") return `${plain(feed / inverseTimeUnit, 6)}${feedWord[mode]}`;
-  return `${plain(feed / atomsPerUnit[units], 7)} ${unitWord[units]}${feedWord[mode]}`;
+  if (mode === "inverse-time") return `${plainNumber(feed / inverseTimeUnit, 6)}${feedWord[mode]}`;
+  return `${plainNumber(feed / atomsPerUnit[units], 7)} ${unitWord[units]}${feedWord[mode]}`;
 }
 
 /** Names with commas and a last "and": X, Y and Z. */

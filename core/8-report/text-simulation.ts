@@ -1,5 +1,5 @@
 import type { UnitSystem } from "#base";
-import { atomsPerInch, atomsPerMillimetre } from "#base";
+import { atomsPerInch, atomsPerMillimetre, unitWord } from "#base";
 import { clean } from "./clean.ts";
 import type { CutFigures, SimulationFigures } from "./outcome.ts";
 import type { Layout } from "./text-findings.ts";
@@ -42,5 +42,5 @@ function length(
 ): string {
   const steps = units === "mm" ? 100 : 10_000;
   const value = units === "mm" ? millimetres : millimetres / inch;
-  return `${String(rounded(value * steps - 1e-6) / steps)} ${units === "mm" ? "mm" : "in"}`;
+  return `${String(rounded(value * steps - 1e-6) / steps)} ${unitWord[units]}`;
 }

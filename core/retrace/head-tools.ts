@@ -1,9 +1,8 @@
 import type { Report, ToolKind } from "#base";
-import { isDiameterKnown } from "#base";
+import { isDiameterKnown, lengthText } from "#base";
 import type { Tool } from "#job";
 import type { ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
-import { lengthText } from "./lengths.ts";
 import type { Said } from "./said-of-tool.ts";
 import type { Surroundings } from "./surroundings.ts";
 

@@ -1,9 +1,9 @@
 import type { FeedMode, Report } from "#base";
+import { lengthText } from "#base";
 import type { Job, Operation } from "#job";
 import type { StretchDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
-import type { Gathered } from "./gather.ts";
-import { lengthText } from "./lengths.ts";
+import type { Gathered } from "./gathering.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { toTool } from "./tools.ts";
 

@@ -1,11 +1,10 @@
 import type { Report, ToolKind } from "#base";
-import { isDiameterKnown, unknownDiameter } from "#base";
+import { isDiameterKnown, lengthText, unknownDiameter } from "#base";
 import type { Tool } from "#job";
 import { plainTool, toolKindsOfHoles } from "#job";
 import type { ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
 import { checkAgainstHead } from "./head-tools.ts";
-import { lengthText } from "./lengths.ts";
 import type { Said } from "./said-of-tool.ts";
 import { saidOf } from "./said-of-tool.ts";
 import type { Surroundings } from "./surroundings.ts";

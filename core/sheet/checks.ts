@@ -1,4 +1,5 @@
 /** What is ticked off before the start, and how the program is proved out: the trade's ladder, with the numbers of this job. */
+import { unitWord } from "#base";
 import type { AirCut, CheckStep, SheetPlan, SheetProgram } from "#report";
 
 /** What the steps are made from. */
@@ -59,7 +60,7 @@ export function proveOutSteps(input: ChecksInput): CheckStep[] {
 function airCutSteps({ airCut, units, machine }: ChecksInput, each: readonly string[]): CheckStep[] {
   if (airCut === undefined) return [];
   const { lowest, above, raise, room } = airCut;
-  const unit = units === "mm" ? "mm" : "in";
+  const unit = unitWord[units];
   const how = machine.lengths === "operator" ? "Set Z zero" : "Raise the work offsets in Z by";
   const higher = machine.lengths === "operator" ? " higher than it is" : "";
   const why = `the lowest point, Z${lowest}, then stays at or above the clearance, Z${above}`;

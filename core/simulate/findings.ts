@@ -1,5 +1,5 @@
 import type { Finding, UnitSystem } from "#base";
-import { atomsPerInch, atomsPerMillimetre } from "#base";
+import { atomsPerInch, atomsPerMillimetre, unitWord } from "#base";
 
 /** Causes of findings that have a depth. */
 export type Kind = "rapid" | "stopped" | "flutes" | "shank" | "holder" | "below" | "fixture";
@@ -23,7 +23,7 @@ const inches = atomsPerInch / atomsPerMillimetre;
 /** 2.15 -> 2.15 mm, or 0.0846 in */
 export function depthText(depth: number, units: UnitSystem): string {
   const text = units === "mm" ? depth.toFixed(2) : (depth / inches).toFixed(4);
-  return `${String(Number(text))} ${units === "mm" ? "mm" : "in"}`;
+  return `${String(Number(text))} ${unitWord[units]}`;
 }
 
 function warning(rule: string, message: string, fix: string): Draft {

@@ -1,7 +1,5 @@
 import type { FeedMode, UnitSystem } from "#base";
-import { atomsPerUnit } from "#base";
-
-const unitWords = { mm: "mm", inch: "in" } as const satisfies Record<UnitSystem, string>;
+import { atomsPerUnit, unitWord } from "#base";
 
 /** A number to four digits that count, without an exponent: 0.0381 -> "0.0381", 1592.36 -> "1592". */
 export function shortNumber(value: number): string {
@@ -11,7 +9,7 @@ export function shortNumber(value: number): string {
 
 /** A length in the units of the job: 60,000,000 atoms -> "6 mm". */
 export function lengthWords(units: UnitSystem, atoms: number): string {
-  return `${shortNumber(atoms / atomsPerUnit[units])} ${unitWords[units]}`;
+  return `${shortNumber(atoms / atomsPerUnit[units])} ${unitWord[units]}`;
 }
 
 /** A feed in the units of the job, as its mode counts it. */
