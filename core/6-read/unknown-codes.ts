@@ -18,6 +18,11 @@ const known: Readonly<Record<string, WayOut>> = {
     fix: "Take it out where nothing has been shifted; or state `cancel: { local-shift: G92.1 }` in a leaf of the dialect.",
     key: "cancel.local-shift",
   },
+  // Under G91.1 I, J and K count from the start of the arc, as they do where nothing says it; common practice, no source.
+  G911: {
+    fix: "State `arc: { centre-words: { incremental: G91.1 } }` in a leaf of the dialect, if I, J and K then count from the start of the arc; or take it out.",
+    key: "arc.centre-words.incremental",
+  },
   // What these two do is common practice, no source: neither is in ISO 6983-1 or NISTIR 6556 as a cycle.
   G730: {
     fix: "Where it pecks and backs off a little, state `cycles: { chip-break: G73 }` in a leaf of the dialect; otherwise write its motions out.",

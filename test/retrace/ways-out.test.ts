@@ -51,6 +51,12 @@ const ways: readonly Way[] = [
     key: "cancel.local-shift",
   },
   {
+    name: "where I and J count from",
+    lines: "G91.1\nG1 Z-1 F200\nG2 X10 Y0 I5 J0",
+    rule: "read/unknown-code",
+    key: "arc.centre-words.incremental",
+  },
+  {
     name: "a tolerance of the path",
     lines: "G64 P0.01\nG1 Z-1 F200",
     rule: "read/unused-word",
