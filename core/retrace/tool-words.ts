@@ -34,7 +34,7 @@ const kindWords: readonly (readonly [RegExp, ToolKind, "any mill"?])[] = [
 
 const number = String.raw`(\d+\.?\d*|\.\d+)`;
 const diameterWords: readonly RegExp[] = [
-  new RegExp(String.raw`\bD(?:IA(?:M(?:ETER)?)?)?\.?\s*[=:]?\s*${number}\s*(MM|IN(?:CH)?\b|")?`, "i"),
+  new RegExp(String.raw`\bD(?:IA(?:M(?:ETER)?)?)?\.?\s*[=:-]?\s*${number}\s*(MM|IN(?:CH)?\b|")?`, "i"),
   new RegExp(String.raw`(?<![\d.])${number}\s*(MM|INCH|IN\b|")`, "i"),
   new RegExp(
     String.raw`(?:MILL|DRILL|REAMER|TAP|CUTTER|BALL|NOSE)\s+${number}()(?![\d.])(?!\s*(?:DEG|FLUTE|H\d))`,
@@ -59,7 +59,7 @@ export function readToolWords(text: string, units: UnitSystem): ToolWords {
 
 /** The comment about a tool: one that begins with T and its number, or has it in a list of tools. */
 export function commentOfTool(comments: readonly Comment[], tool: number): Comment | undefined {
-  const own = new RegExp(String.raw`^(?:TOOL\s*#?\s*|T\s*)0*${tool}\b[\s:=,-]*(\S.*)$`, "i");
+  const own = new RegExp(String.raw`^(?:TOOL\s*[-#]?\s*|T\s*)0*${tool}\b[\s:=,-]*(\S.*)$`, "i");
   for (const comment of comments) {
     const [, text] = own.exec(comment.text) ?? [];
     if (text !== undefined) return { ...comment, text: text.trim() };
@@ -69,7 +69,7 @@ export function commentOfTool(comments: readonly Comment[], tool: number): Comme
 
 /** Whether a comment is about a tool, and no name of an operation. */
 export function isToolComment(comment: string): boolean {
-  return /^(?:TOOL\s*#?\s*|T\s*)\d+\b/i.test(comment);
+  return /^(?:TOOL\s*[-#]?\s*|T\s*)\d+\b/i.test(comment);
 }
 
 /**

@@ -63,6 +63,13 @@ describe("a tool of which a comment says something else than the head file", () 
     expect(warnings).toEqual([expect.stringMatching(/^4: Tool 1 is 10 mm .* and 6 mm here/)]);
   });
 
+  it("is read with dashes between names and numbers, and the number of an offset is no diameter", () => {
+    const comment = "TOOL - 1 DIA. OFF. - 1 LEN. - 1 DIA. - 6.";
+    expect(read(comment, '"kind": "end-mill", "diameter": 10').warnings).toEqual([
+      expect.stringMatching(/^2: Tool 1 is 10 mm .* and 6 mm here/),
+    ]);
+  });
+
   it("a mill or a cutter may be any kind of mill, and rounding is no difference", () => {
     expect(read("T1 D=6 CUTTER", '"kind": "ball-mill", "diameter": 6').warnings).toEqual([]);
     expect(read("T1 D=0.236IN END MILL", '"kind": "end-mill", "diameter": 6').warnings).toEqual([]);
