@@ -2,6 +2,7 @@ export * from "./lengths.ts";
 export * from "./length-text.ts";
 export * from "./batch.ts";
 export * from "./axis-groups.ts";
+export * from "./planes.ts";
 export * from "./arc-shape.ts";
 export * from "./line-shape.ts";
 export type * from "./step.ts";

@@ -23,3 +23,8 @@ export function lengthWithUnit(
 ): string {
   return `${shortDecimal(atoms / atomsPerUnit[units], decimals[units])} ${unitWord[units]}`;
 }
+
+/** A length to a tenth of a micrometre with its unit: 123450000 atoms -> 12.345 mm */
+export function lengthText(atoms: number, units: UnitSystem): string {
+  return lengthWithUnit(atoms, units, { mm: 4, inch: 5 });
+}

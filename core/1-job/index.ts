@@ -9,6 +9,7 @@ export type { HoleKind, Holes, Job, JobStep, Operation, Tool } from "./job.ts";
 export { chooseOperations } from "./choose-operations.ts";
 export type { Choice } from "./choose-operations.ts";
 export { checkTrade } from "./checks/check-trade.ts";
+export type { Head } from "./head/read-head.ts";
 export { readHead } from "./head/read-head.ts";
 export { checkOperations, checkTools } from "./head/check-head.ts";
 export { radiiDiffer } from "./moves/arc-radius.ts";

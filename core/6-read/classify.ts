@@ -10,6 +10,7 @@ import { plainValue, textAt, wordText } from "./read-number.ts";
 import type { Reader } from "./reader.ts";
 import type { WordedMeaning } from "./tables.ts";
 import { codeIndex } from "./tables.ts";
+import { wayOutOf } from "./unknown-codes.ts";
 
 /**
  * Sorts the codes of the block by modal group (NISTIR 6556 Table 4), and sets the words aside that a dwell, a blended path
@@ -104,9 +105,9 @@ function reportUnknown(reader: Reader, letter: number, tenths: number, at: numbe
   const name = letterName(letter);
   const calls = subprogramCodes.some((code) => code.letter === name && code.value === tenths);
   const text = textAt(reader, at);
-  reader.report(
-    calls ? findings.subprogram(block.start + at, text) : findings.unknownCode(block.start + at, text),
-  );
+  const place = block.start + at;
+  const { fix, key } = wayOutOf(name, tenths);
+  reader.report(calls ? findings.subprogram(place, text) : findings.unknownCode(place, text, fix, key));
   block.unclear = true;
   if (calls || letter === letterG) block.used = block.mask;
 }

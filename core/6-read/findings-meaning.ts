@@ -23,14 +23,8 @@ export function unclear(
 }
 
 /** A code that the dialect gives no meaning. */
-export function unknownCode(offset: number, word: string): Finding {
-  return unclear(
-    "read/unknown-code",
-    offset,
-    `The dialect gives ${word} no meaning.`,
-    "Take the code out, or declare what it does under `codes`.",
-    "codes",
-  );
+export function unknownCode(offset: number, word: string, fix: string, key: string | undefined): Finding {
+  return unclear("read/unknown-code", offset, `The dialect gives ${word} no meaning.`, fix, key);
 }
 
 /** A letter or sign that the dialect does not know. */
@@ -138,14 +132,12 @@ export function branch(offset: number, text: string): Finding {
 }
 
 /** A comment that does not end, that is nested, or that is none in this dialect. */
-export function badComment(offset: number, reason: string): Finding {
-  return unclear(
-    "read/comment",
-    offset,
-    `The comment ${reason}.`,
-    "Write it as the dialect has comments.",
-    "comments.style",
-  );
+export function badComment(
+  offset: number,
+  reason: string,
+  fix = "Write it as the dialect has comments.",
+): Finding {
+  return unclear("read/comment", offset, `The comment ${reason}.`, fix, "comments.style");
 }
 
 /** A word that no action of its block has used. */
@@ -153,13 +145,10 @@ export function unusedWord(
   offset: number,
   word: string,
   reason = "is used by no code of its block",
+  fix = "Take it out, or add the code that it belongs to.",
+  key?: string,
 ): Finding {
-  return unclear(
-    "read/unused-word",
-    offset,
-    `${word} ${reason}.`,
-    "Take it out, or add the code that it belongs to.",
-  );
+  return unclear("read/unused-word", offset, `${word} ${reason}.`, fix, key);
 }
 
 /** A word or a code that an action needs and that is not there. */

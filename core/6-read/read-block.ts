@@ -1,8 +1,9 @@
+import type { Finding } from "#base";
 import { frame } from "#base";
 import { placeOf } from "./block.ts";
 import { classify } from "./classify.ts";
 import * as findings from "./findings-meaning.ts";
-import { axisLetters, centreLetters, letterF, letterN, letterR } from "./letters.ts";
+import { axisLetters, centreLetters, letterF, letterN, letterName, letterR } from "./letters.ts";
 import { executeAsWritten } from "./execute-as-written.ts";
 import { motion } from "./meanings.ts";
 import { readCompensation } from "./read-compensation.ts";
@@ -122,6 +123,17 @@ function reportUnused(reader: Reader): void {
     if ((left & (1 << letter)) === 0) continue;
     const text = wordText(reader, letter);
     if (tables.ranks[letter] === 0) reader.report(findings.unknownWord(placeOf(block, letter), text));
-    else if (!block.unclear) reader.report(findings.unusedWord(placeOf(block, letter), text));
+    else if (!block.unclear) reader.report(unusedWord(reader, letter, text));
   }
+}
+
+/** Beside the code of a blended path a word may be its tolerance, in another dialect. */
+function unusedWord({ block, slots, format }: Reader, letter: number, text: string): Finding {
+  const place = placeOf(block, letter);
+  const mode = slots.path?.meaning;
+  const isBlend = mode?.kind === "mode" && mode.step.kind === "path" && mode.step.value === "blend";
+  const name = letterName(letter);
+  if (!isBlend || format.toleranceWord || !"EPQR".includes(name)) return findings.unusedWord(place, text);
+  const fix = `Take it out; or, where it says how far the path may leave its corners, state \`path: { tolerance-word: ${name} }\` in a leaf of the dialect.`;
+  return findings.unusedWord(place, text, undefined, fix, "path.tolerance-word");
 }

@@ -7,12 +7,20 @@ const open = 40;
 const close = 41;
 const percent = 37;
 
+/** A leaf says how its comments look, and its messages with them: one form of the two. */
+function fixFor(style: "parentheses" | "semicolon"): string {
+  const message = style === "semicolon" ? ";MSG, {{text}}" : "(MSG, {{text}})";
+  return `Write it as the dialect has comments; or, where all comments of the program are like it, state \`comments: { style: ${style} }\` and \`idioms: { message: "${message}" }\` in a leaf of the dialect.`;
+}
+
 /** Reads a comment in parentheses that begins at `index`; gives the index behind it. */
 export function scanParentheses(reader: Reader, index: number, end: number): number {
   const { bytes, block, from, format, tables } = reader;
   const at = block.start + index - from;
   if (format.comments.style !== "parentheses" && tables.message?.mark !== "(")
-    reader.report(findings.badComment(at, "is in parentheses, which this dialect does not use"));
+    reader.report(
+      findings.badComment(at, "is in parentheses, which this dialect does not use", fixFor("parentheses")),
+    );
   let stop = index + 1;
   while (stop < end && bytes[stop] !== close) {
     if (bytes[stop] === open)
@@ -32,6 +40,7 @@ export function scanSemicolon(reader: Reader, index: number, end: number): numbe
       findings.badComment(
         block.start + index - from,
         "is begun by a semicolon, which this dialect does not use",
+        fixFor("semicolon"),
       ),
     );
   readComment(reader, index + 1, end, ";");

@@ -3,6 +3,7 @@ import {
   createArcShape,
   crossesRectangle,
   largestShares,
+  lengthText,
   linearAxes,
   rowKind,
   shapeArc,
@@ -16,7 +17,6 @@ import type { Column } from "./window-state.ts";
 import { checkExtent } from "./travel.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
-import { lengthText } from "./words.ts";
 
 /** Planes in the order of the row kinds, with the index of their first, second and normal axis. */
 const planes = [

@@ -1,8 +1,7 @@
-import { axisBit, linearAxes, rowKind } from "#base";
+import { axisBit, lengthText, linearAxes, rowKind } from "#base";
 import { findings } from "./findings.ts";
 import { nowhere } from "./state.ts";
 import type { ApproachState, Position } from "./state.ts";
-import { lengthText } from "./words.ts";
 import { isPlace, tell } from "./watch.ts";
 import type { Row, Watch } from "./watch.ts";
 

@@ -1,4 +1,4 @@
-import { axisBit, rowKind } from "#base";
+import { axisBit, lengthText, rowKind } from "#base";
 import type { RackFacts } from "#base";
 import { commandDrawbar, howToConfirm } from "./confirm.ts";
 import { findings } from "./findings.ts";
@@ -8,7 +8,6 @@ import { isTool, unknownTool, unnumberedTool } from "./state.ts";
 import { beforeSwap, checkAir, holdTool } from "./swap.ts";
 import { tell } from "./watch.ts";
 import type { Watch } from "./watch.ts";
-import { lengthText } from "./words.ts";
 
 /** Index of the pocket at a place in machine coordinates, atoms; -1 where there is none. */
 export function pocketAt(rack: RackFacts, x: number, y: number): number {

@@ -1,11 +1,10 @@
-import { axisBit, linearAxes } from "#base";
+import { axisBit, lengthText, linearAxes } from "#base";
 import { isOver, lineEnters, sweepEnters } from "./boxes.ts";
 import { findings } from "./findings.ts";
 import { goesDown } from "./feed.ts";
 import { xyAxes } from "./position.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
-import { lengthText } from "./words.ts";
 
 /** Names a rapid in the stock, with its lowest Z. */
 export function tellInStock(watch: Watch, fault: "across" | "down" | "retract", z: number): void {

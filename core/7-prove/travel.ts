@@ -1,9 +1,9 @@
-import { axes, axisBit } from "#base";
+import { axes, axisBit, lengthText } from "#base";
 import type { Axis } from "#base";
 import { findings } from "./findings.ts";
 import { tell, tellOnce } from "./watch.ts";
 import type { Watch } from "./watch.ts";
-import { angleText, lengthText } from "./words.ts";
+import { angleText } from "./words.ts";
 
 /** A place on an axis in words. */
 function placeText(watch: Watch, axis: number, place: number): string {

@@ -1,7 +1,7 @@
 import {
   atomsPerUnit,
   inverseTimeUnit,
-  lengthWithUnit,
+  lengthText,
   microRevolutions,
   microsecondsPerSecond,
   milliPerRpm,
@@ -20,11 +20,6 @@ const feedWord = {
 /** A length in the program's units with all its digits and no unit: 123450000 atoms -> 12.345 */
 export function lengthNumber(atoms: number, units: UnitSystem): string {
   return shortDecimal(atoms / atomsPerUnit[units], units === "mm" ? 7 : 8);
-}
-
-/** A length to a tenth of a micrometre with its unit: 123450000 atoms -> 12.345 mm */
-export function lengthText(atoms: number, units: UnitSystem): string {
-  return lengthWithUnit(atoms, units, { mm: 4, inch: 5 });
 }
 
 /** Micro-degrees -> 90 degrees */

@@ -1,6 +1,15 @@
 /** The way of the tool, row by row, in the frame of the picture. */
 import type { Batch } from "#base";
-import { axisBit, centreByRadius, createArcShape, frame, isArc, linearAxes, rowKind } from "#base";
+import {
+  axisBit,
+  centreByRadius,
+  createArcShape,
+  frame,
+  isArc,
+  linearAxes,
+  planeOfArc,
+  rowKind,
+} from "#base";
 import { atomsPerMicrometre, moveKind } from "#report";
 import type { MoveWriter } from "./move-writer.ts";
 
@@ -70,18 +79,11 @@ function shifted(atoms: number, { by }: Shift, axis: number): number {
   return Math.round(atoms / atomsPerMicrometre + by[axis]);
 }
 
-/** First and second axis of the planes, in the order of the row kinds. */
-const planes = [
-  [0, 1],
-  [2, 0],
-  [1, 2],
-] as const;
-
 function arcOf({ writer, shifts }: Trail, batch: Batch<unknown>, row: number, to: Float64Array) {
   const kind = batch.kind[row];
   const byRadius = kind >= rowKind.radiusXy;
   const plane = kind - (byRadius ? rowKind.radiusXy : rowKind.arcXy);
-  const [first, second] = planes[plane];
+  const [first, second] = planeOfArc(kind);
   const turns = batch.turns[row];
   const shift = shifts[batch.frame[row]];
   const named = { kind: moveKind.arcXy + plane, turns };

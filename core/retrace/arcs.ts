@@ -1,36 +1,18 @@
-import type { Batch } from "#base";
-import { rowKind } from "#base";
-
-/** Columns of an arc's plane: first and second axis, and its normal. */
-interface PlaneColumns {
-  readonly first: 0 | 1 | 2;
-  readonly second: 0 | 1 | 2;
-  readonly normal: 0 | 1 | 2;
-  /** Row kind of an arc by centre in this plane. */
-  readonly byCentre: number;
-}
-
-const xy: PlaneColumns = { first: 0, second: 1, normal: 2, byCentre: rowKind.arcXy };
-const zx: PlaneColumns = { first: 2, second: 0, normal: 1, byCentre: rowKind.arcZx };
-const yz: PlaneColumns = { first: 1, second: 2, normal: 0, byCentre: rowKind.arcYz };
-
-/** The plane of an arc by its row kind. */
-export const planeOf: Readonly<Record<number, PlaneColumns>> = {
-  [rowKind.arcXy]: xy,
-  [rowKind.arcZx]: zx,
-  [rowKind.arcYz]: yz,
-  [rowKind.radiusXy]: xy,
-  [rowKind.radiusZx]: zx,
-  [rowKind.radiusYz]: yz,
-};
+import type { Batch, PlaneAxes } from "#base";
+import { planeOfArc, rowKind } from "#base";
 
 export function isByRadius(kind: number): boolean {
   return kind >= rowKind.radiusXy && kind <= rowKind.radiusYz;
 }
 
 /** Bits of the axes that an arc of a job names in any case. */
-export function endAxes({ first, second }: PlaneColumns): number {
+export function endAxes([first, second]: PlaneAxes): number {
   return (1 << first) | (1 << second);
+}
+
+/** The kind of an arc by centre in the plane of an arc by either. */
+export function kindByCentre(kind: number): number {
+  return isByRadius(kind) ? kind - rowKind.radiusXy + rowKind.arcXy : kind;
 }
 
 /** Places of an arc in its plane, atoms. */
@@ -75,7 +57,7 @@ export function between(first: readonly [number, number], second: readonly [numb
 
 /** Where an arc row lies; undefined where its radius does not reach. `from` is the place before it, x y z. */
 export function arcEnds(batch: Batch, row: number, from: ArrayLike<number>): ArcEnds | undefined {
-  const { first, second } = planeOf[batch.kind[row]];
+  const [first, second] = planeOfArc(batch.kind[row]);
   const columns = [batch.x, batch.y, batch.z];
   const start = [from[first], from[second]] as const;
   const end = [columns[first][row], columns[second][row]] as const;

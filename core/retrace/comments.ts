@@ -1,20 +1,14 @@
 import type { Format } from "#dialect";
+import type { Comment } from "./comment.ts";
 import { isToolComment } from "./tool-words.ts";
-
-/** A comment on a line of its own. */
-export interface Comment {
-  /** Byte offset of its line. */
-  readonly offset: number;
-  readonly text: string;
-}
 
 /** Comments of a program, gathered while its text passes. */
 export interface Comments {
   readonly take: (chunk: Uint8Array) => void;
   /** What stands before the first block. */
-  readonly head: readonly string[];
+  readonly head: readonly Comment[];
   /** What is said of tools, wherever it stands. */
-  readonly tools: readonly string[];
+  readonly tools: readonly Comment[];
   /** The last comments that stand between two places, byte offsets; those before the second are forgotten. */
   readonly between: (from: number, to: number) => readonly string[];
 }
@@ -33,8 +27,8 @@ const carriageReturn = 13;
 export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "comments">): Comments {
   const end = lineEnd === "\r" ? carriageReturn : lineFeed;
   const decoder = new TextDecoder();
-  const head: string[] = [];
-  const tools: string[] = [];
+  const head: Comment[] = [];
+  const tools: Comment[] = [];
   const state = { offset: 0, inHead: true, rest: new Uint8Array(0) };
   let kept: Comment[] = [];
   const takeLine = (bytes: Uint8Array): void => {
@@ -49,8 +43,8 @@ export function gatherComments({ lineEnd, comments }: Pick<Format, "lineEnd" | "
     if (comments.style === "none" || bytes.length > longestLine) return;
     const text = commentOf(decoder.decode(bytes));
     if (text === "") return;
-    if (isToolComment(text) && tools.length < mostTools) tools.push(text);
-    if (state.inHead && head.length < mostHead) head.push(text);
+    if (isToolComment(text) && tools.length < mostTools) tools.push({ offset, text });
+    if (state.inHead && head.length < mostHead) head.push({ offset, text });
     else if (!state.inHead) {
       if (kept.length >= mostKept) kept.shift();
       kept.push({ offset, text });

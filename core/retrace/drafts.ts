@@ -1,5 +1,6 @@
 import type { CoolantMedium, FeedMode, SpindleDirection } from "#base";
 import type { HoleKind } from "#job";
+import type { Comment } from "./comment.ts";
 import type { PathStep } from "./state.ts";
 
 /** A stretch of a program while it is gathered; lengths in atoms. */
@@ -54,7 +55,7 @@ export interface ToolDraft {
   lengthless: number;
   turned: boolean;
   /** What the program asks for when it wants this tool. */
-  asked: string;
+  asked: Comment | undefined;
 }
 
 export function createTool(number: number, source: number): ToolDraft {
@@ -68,6 +69,6 @@ export function createTool(number: number, source: number): ToolDraft {
     measured: false,
     lengthless: -1,
     turned: false,
-    asked: "",
+    asked: undefined,
   };
 }

@@ -192,10 +192,43 @@ export const stopAtCorners = (offset: number): Finding =>
   );
 
 export const lengthUnused = (offset: number, tool: number): Finding =>
+  error("job/program-offset")(
+    offset,
+    `The program selects no length offset with tool ${tool}, and a program of this job selects one where the dialect has them: what it holds is not known.`,
+    `State \`lengthOffset\` of tool ${tool} in a head file (\`--head FILE\`): a number whose offset holds what the machine is to add to Z, or 0.`,
+  );
+
+export const lengthTaken = (offset: number, tool: number): Finding =>
   warning("job/program-offset")(
     offset,
-    `The program uses no length offset with tool ${tool}; a program of this job uses that of its number where the dialect has them.`,
+    `The program selects no length offset with tool ${tool}; a program of this job selects that of the head file where the dialect has them.`,
     "See that this length offset holds what the machine is to add to Z, or 0.",
+  );
+
+export const lengthOtherwise = (
+  offset: number,
+  tool: number,
+  inHead: number,
+  line: number,
+  here: number,
+): Finding =>
+  warning("job/program-offset")(
+    offset,
+    `Tool ${tool} has length offset ${inHead} in the head file (line ${line}), and the program selects ${here}; the program counts.`,
+    "State the same in both, or leave `lengthOffset` out of the head file.",
+  );
+
+export const toolDiffers = (
+  offset: number,
+  tool: number,
+  inHead: string,
+  line: number,
+  here: string,
+): Finding =>
+  warning("job/program-tool")(
+    offset,
+    `Tool ${tool} is ${inHead} in the head file (line ${line}), and ${here} here, in a comment; the head file counts.`,
+    "See which tool the program was made for; state that one in the head file, or mend the comment.",
   );
 
 export const lengthDiffers = (offset: number, tool: number, first: number, second: number): Finding =>

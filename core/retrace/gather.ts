@@ -1,34 +1,15 @@
-import type { Batch, MachineFacts, Report, Step } from "#base";
-import { axisBit, isArc, linearAxes, rotaryAxes, rowKind } from "#base";
+import type { MachineFacts, Report } from "#base";
+import { axisBit, linearAxes } from "#base";
 import type { Job } from "#job";
-import { radiiDiffer } from "#job";
-import { arcEnds, between as distance } from "./arcs.ts";
-import type { StretchDraft, ToolDraft } from "./drafts.ts";
-import { createTool } from "./drafts.ts";
 import * as findings from "./findings.ts";
+import { motions } from "./gather-motions.ts";
+import { checkSteps } from "./gather-steps.ts";
+import { noteRequest, takeToolData } from "./gather-tools.ts";
+import type { Gathered, Gathering } from "./gathering.ts";
+import { current, tellOnce, tellPlace } from "./gathering.ts";
 import type { Between, Explained } from "./held.ts";
-import { toolRequest } from "./held.ts";
-import { holeKindOf, leadOf, topOf } from "./holes.ts";
 import { partAt, pausesIn } from "./parts.ts";
 import type { Walk, WalkActions } from "./walk.ts";
-
-/** What the first walk through a program gives. */
-export interface Gathered {
-  readonly stretches: StretchDraft[];
-  readonly tools: Map<number, ToolDraft>;
-}
-
-/** Gathering at work. */
-interface Gathering extends Gathered {
-  readonly machine: MachineFacts;
-  readonly stock: Job["stock"];
-  readonly report: Report;
-  /** What is known of the text before a place: how a stretch is called. */
-  readonly nameAt: (from: number, to: number) => string;
-  readonly told: Set<string>;
-  /** Place of the last motion, byte offset. */
-  lastSource: number;
-}
 
 /** The most operations of a program. */
 const mostStretches = 10_000;
@@ -58,16 +39,6 @@ export function gatheringActions(
     end: (walk, between) => end(all, walk, between),
   };
   return { act, gathered: all };
-}
-
-function current({ stretches }: Gathered): StretchDraft {
-  return stretches[stretches.length - 1];
-}
-
-function tellOnce(told: Set<string>, what: string, tell: () => void): void {
-  if (told.has(what)) return;
-  told.add(what);
-  tell();
 }
 
 function begin(all: Gathering, walk: Walk, between: Between, source: number): void {
@@ -114,31 +85,6 @@ function begin(all: Gathering, walk: Walk, between: Between, source: number): vo
   all.lastSource = source;
 }
 
-/** What the operator is asked to load says what the tool is. */
-function noteRequest(
-  all: Gathering,
-  held: Explained["held"],
-  belongs: Explained["belongs"],
-  text: string,
-): void {
-  if (belongs !== "swap" || held.kind !== "step" || held.step.kind !== "pause") return;
-  const [, number, rest] = toolRequest.exec(text) ?? [];
-  if (number !== undefined) toolOf(all, Number(number), held.source).asked = rest;
-}
-
-function toolOf({ tools }: Gathered, number: number, source: number): ToolDraft {
-  const known = tools.get(number);
-  if (known !== undefined) return known;
-  const made = createTool(number, source);
-  tools.set(number, made);
-  return made;
-}
-
-function toolInHand(all: Gathering): ToolDraft {
-  const { tool, source } = current(all);
-  return toolOf(all, tool, source);
-}
-
 function enter(all: Gathering, walk: Walk, source: number): void {
   const draft = current(all);
   draft.entered = true;
@@ -146,39 +92,6 @@ function enter(all: Gathering, walk: Walk, source: number): void {
   draft.drop = walk.entry.drop;
   if ((walk.known & linearAxes) !== linearAxes) tellPlace(all, walk.known, source);
   takeToolData(all, walk, source);
-}
-
-/** Offsets that the tool has by now. */
-function takeToolData(all: Gathering, { state }: Walk, source: number): void {
-  const tool = toolInHand(all);
-  const { lengthOffset, radiusOffset, compensated } = state;
-  if (lengthOffset !== undefined && lengthOffset !== 0) {
-    if (tool.lengthOffset !== undefined && tool.lengthOffset !== lengthOffset)
-      tellOnce(all.told, `length ${tool.number}`, () => {
-        all.report(findings.lengthDiffers(source, tool.number, tool.lengthOffset ?? 0, lengthOffset));
-      });
-    tool.lengthOffset ??= lengthOffset;
-  }
-  const wordOffset = state.tool === 0 ? state.selectedOffset : state.toolOffset;
-  if (wordOffset !== undefined && wordOffset !== 0) tool.lengthOffset ??= wordOffset;
-  if (compensated !== "off" && radiusOffset !== 0) {
-    if (tool.radiusOffset !== undefined && tool.radiusOffset !== radiusOffset)
-      tellOnce(all.told, `radius ${tool.number}`, () => {
-        all.report(findings.radiusDiffers(source, tool.number, tool.radiusOffset ?? 0, radiusOffset));
-      });
-    tool.radiusOffset ??= radiusOffset;
-  }
-  tool.measured ||= state.measured;
-}
-
-const axisNames = ["x", "y", "z"];
-
-function tellPlace(all: Gathering, known: number, source: number): void {
-  const draft = current(all);
-  const missing = axisNames.filter((_, axis) => (known & (1 << axis)) === 0);
-  tellOnce(draft.told, "place", () => {
-    all.report(findings.placeUnknown(source, missing.join(" and ")));
-  });
 }
 
 function within(all: Gathering, walk: Walk, between: Between, source: number): void {
@@ -221,143 +134,4 @@ function end(all: Gathering, walk: Walk, between: Between): void {
   const compensated = own.at(-1)?.state.compensated ?? between.before.compensated;
   if (draft.cut && compensated !== "off")
     all.report(findings.compensationOn(all.lastSource, "at the end of its operation"));
-}
-
-/** What a job has no words for. */
-function checkSteps(all: Gathering, walk: Walk, steps: readonly Explained[], between: Between): void {
-  const { machine, report } = all;
-  if (walk.lost > 0) {
-    report(findings.tooMuch(steps.at(-1)?.held.source ?? 0));
-    walk.lost = 0;
-  }
-  const { unclear } = between;
-  if (unclear !== undefined)
-    tellOnce(all.told, unclear.said, () => void report(findings.swapUnclear(unclear.source, unclear.said)));
-  for (const { held } of steps) {
-    if (held.kind === "machine-move") {
-      const across = (held.axes & (axisBit.x | axisBit.y)) !== 0;
-      if (
-        across &&
-        !between.lifted &&
-        !between.swapped &&
-        machine.swap !== "rack" &&
-        all.stretches.length > 0
-      )
-        tellOnce(all.told, "low", () => void report(findings.travelsLow(held.source)));
-      if (held.feed > 0 && machine.swap !== "rack") report(findings.machineCut(held.source));
-      continue;
-    }
-    const what = unsaid(held.step, machine, between);
-    if (what !== undefined) report(findings.codeUnsaid(held.source, what));
-    if (held.step.kind === "cycle-definition" && holeKindOf(held.step) === undefined)
-      report(findings.manualCycle(held.source, held.step.cycle));
-  }
-}
-
-/** What a job has no word for, in words; undefined where it has, or needs none. */
-function unsaid(step: Step, machine: MachineFacts, between: Between): string | undefined {
-  switch (step.kind) {
-    case "auxiliary":
-      if (step.action === "opaque") return `The code ${step.code}`;
-      if (step.action === "hood-up" || step.action === "hood-down")
-        return between.swapped || between.lifted || between.paused
-          ? undefined
-          : "Moving the hood inside an operation";
-      if (step.action === "measure") return undefined;
-      return machine.swap === "rack" ? undefined : "Working the drawbar or the rack";
-    case "output":
-      return machine.outputs.some(({ number }) => number === step.number)
-        ? undefined
-        : `Output ${step.number}, which the dialect does not declare as one of the machine,`;
-    case "wait":
-      return Object.values(machine.signals).some((signal) => signal.input === step.input)
-        ? undefined
-        : `A wait on input ${step.input}, which the dialect does not declare as a signal,`;
-    case "overrides":
-      return step.value === "off" ? "Switching the overrides off" : undefined;
-    default:
-      return undefined;
-  }
-}
-
-function motions(all: Gathering, walk: Walk, batch: Batch, from: number, to: number): void {
-  const { kind, known, stated, source, feed } = batch;
-  const draft = current(all);
-  const { feedMode } = walk.state;
-  let cuts = -1;
-  if (draft.cut && draft.spindle !== undefined && walk.state.direction === undefined && draft.stoodAt < 0)
-    draft.stoodAt = source[from];
-  for (let row = from; row < to; row++) {
-    const is = kind[row];
-    if (is === rowKind.rapid) continue;
-    const placed = known[row] | walk.kept;
-    if ((placed & linearAxes) !== linearAxes) tellPlace(all, placed, source[row]);
-    if (cuts < 0) cuts = row;
-    if (is === rowKind.line) {
-      if (
-        stated[row] > linearAxes &&
-        (stated[row] & linearAxes) !== 0 &&
-        (stated[row] & rotaryAxes) !== 0 &&
-        feedMode !== "inverse-time"
-      )
-        tellOnce(draft.told, "rotary", () => void all.report(findings.rotaryTogether(source[row])));
-    } else if (isArc(is)) checkArc(all, walk, batch, row, from);
-    else hole(all, walk, batch, row);
-    if (feed[row] === 0) tellOnce(draft.told, "feed", () => void all.report(findings.noFeed(source[row])));
-  }
-  if (cuts >= 0) cut(all, walk, batch, cuts, to);
-  all.lastSource = source[to - 1];
-}
-
-/** Motions at feed, of which the first is at a row. */
-function cut(all: Gathering, walk: Walk, batch: Batch, row: number, to: number): void {
-  const draft = current(all);
-  const { state } = walk;
-  const source = batch.source[row];
-  if (state.direction !== undefined && state.rpm > 0) {
-    if (draft.spindle === undefined && !draft.cut)
-      draft.spindle = { rpm: state.rpm, direction: state.direction };
-    else if (draft.spindle === undefined)
-      tellOnce(draft.told, "stands", () => void all.report(findings.spindleStands(draft.source)));
-  } else if (draft.spindle !== undefined)
-    tellOnce(draft.told, "stands", () => void all.report(findings.spindleStands(source)));
-  draft.cut = true;
-  const tool = toolInHand(all);
-  if ((state.lengthOffset ?? 0) === 0 && state.toolOffset === undefined && tool.lengthless < 0)
-    tool.lengthless = source;
-  tool.turned ||= draft.spindle !== undefined;
-  if (batch.kind.subarray(row, to).some((kind) => kind !== rowKind.rapid && kind !== rowKind.hole))
-    tool.mills = true;
-  const { feedMode } = state;
-  if (draft.feedModes.includes(feedMode)) return;
-  draft.feedModes.push(feedMode);
-  if (draft.feedModes.length < 2) return;
-  if (draft.feedModes.includes("inverse-time")) all.report(findings.feedModes(source));
-  else all.report(findings.feedConverted(source));
-}
-
-function checkArc(all: Gathering, walk: Walk, batch: Batch, row: number, from: number): void {
-  const before = row === from ? walk.at : [batch.x[row - 1], batch.y[row - 1], batch.z[row - 1]];
-  const ends = arcEnds(batch, row, before);
-  if (ends === undefined) {
-    all.report(findings.arcReach(batch.source[row]));
-    return;
-  }
-  const first = distance(ends.centre, ends.start);
-  const second = distance(ends.centre, ends.end);
-  if (first === 0 || second === 0 || radiiDiffer(first, second))
-    all.report(findings.arcRadius(batch.source[row]));
-}
-
-function hole(all: Gathering, walk: Walk, batch: Batch, row: number): void {
-  const { cycle } = walk.state;
-  if (cycle === undefined) return;
-  const kind = holeKindOf(cycle);
-  if (kind === undefined) return;
-  toolInHand(all).holes.add(kind);
-  const source = batch.source[row];
-  const { told } = current(all);
-  if (kind === "tap" && leadOf(cycle, batch.feed[row], walk.state) === 0)
-    tellOnce(told, "tap", () => void all.report(findings.tapStands(source)));
-  tellOnce(all.told, "top", () => void all.report(findings.topTaken(source, topOf(cycle, all.stock).from)));
 }

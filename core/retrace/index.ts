@@ -9,10 +9,10 @@
 import type { ByteSource, Report } from "#base";
 import type { OpenJob, Reading } from "#job";
 import { openJob } from "#job";
-import type { ProgramReading } from "./open-program.ts";
+import type { ProgramReading } from "./program-reading.ts";
 import { openProgram } from "./open-program.ts";
 
-export type { ProgramReading } from "./open-program.ts";
+export type { ProgramReading } from "./program-reading.ts";
 export { programJobRules } from "./findings.ts";
 
 /** In which form a job stands in its input. */

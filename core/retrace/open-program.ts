@@ -4,27 +4,17 @@ import type { Dialect } from "#dialect";
 import type { Job, OpenJob } from "#job";
 import { checkOperations, checkTools, readHead } from "#job";
 import { read } from "#read";
-import type { Comments } from "./comments.ts";
 import { gatherComments } from "./comments.ts";
 import * as findings from "./findings.ts";
 import { gatheringActions } from "./gather.ts";
 import type { Workshop } from "./held.ts";
 import { createMoves } from "./moves.ts";
-import type { ProgramState } from "./state.ts";
-import type { Surroundings } from "./to-job.ts";
+import type { ProgramReading } from "./program-reading.ts";
+import { surroundings } from "./surroundings.ts";
 import { toJob } from "./to-job.ts";
 import { commentAtStop } from "./stop-comment.ts";
-import { commentOfTool, heldOfHeader, isToolComment, pocketsOfHeader, toolsOfHeader } from "./tool-words.ts";
+import { heldOfHeader, isToolComment, pocketsOfHeader } from "./tool-words.ts";
 import { createWalk, endWalk, walkBatch } from "./walk.ts";
-
-/** How a program is read as a job. */
-export interface ProgramReading {
-  readonly form: "program";
-  /** The dialect that it is written in. */
-  readonly dialect: Dialect;
-  /** What a program cannot say: a job in JSON without `operations`. */
-  readonly head?: ByteSource;
-}
 
 /**
  * Reads a program as a job: a first walk gathers its operations and tools, and each operation's moves are read again when they are
@@ -35,9 +25,10 @@ export interface ProgramReading {
  */
 export function openProgram(
   source: ByteSource,
-  { dialect, head: headSource }: ProgramReading,
+  reading: ProgramReading,
   report: Report,
 ): OpenJob | undefined {
+  const { dialect, head: headSource } = reading;
   const counted = { errors: 0, forms: 0 };
   const tell: Report = (finding) => {
     if (finding.severity === "error") counted.errors++;
@@ -68,7 +59,7 @@ export function openProgram(
   if (machine.swap === "rack" && rack.pockets?.size === 0)
     report(findings.pocketTaken(gathered.stretches[0]?.source ?? 0));
   nameTool(gathered, heldOfHeader(comments.head), report);
-  const job = toJob(gathered, surroundings(dialect, head, comments, own ?? units, walk.state), tell);
+  const job = toJob(gathered, surroundings(reading, head, comments, own ?? units, walk.state), tell);
   if (job === undefined) return undefined;
   checkTools(job, (index) => job.tools[index].source, tell);
   checkOperations(job, (index) => job.operations[index].source, tell);
@@ -84,34 +75,8 @@ export function openProgram(
   return { job, moves: (operation) => moves(job.operations.indexOf(operation)) };
 }
 
-function surroundings(
-  dialect: Dialect,
-  head: Job | undefined,
-  comments: Comments,
-  units: UnitSystem,
-  state: ProgramState,
-): Surroundings {
-  const listed = toolsOfHeader(comments.head);
-  const described = (tool: number): string | undefined =>
-    commentOfTool(comments.tools, tool) ?? listed.get(tool);
-  const offsets = statesLengthOffsets(dialect);
-  return {
-    name: comments.head.find((text) => !isToolComment(text)) ?? "",
-    units,
-    state,
-    offsets,
-    head,
-    described,
-  };
-}
-
 function unitsWithout({ format }: Dialect, head: Job | undefined): UnitSystem {
   return format.unitsIn === "job" ? (head?.units ?? "mm") : format.unitsIn;
-}
-
-function statesLengthOffsets({ format, machine }: Dialect): boolean {
-  const form = format.lengthOffset?.form ?? machine.lengthOffset?.form;
-  return form === "with-first-z" || form === "own-block";
 }
 
 /** A tool that no word names is the one that the header says is in the spindle; or it is called 1. */
@@ -138,6 +103,10 @@ function nameIn(comments: readonly string[]): string {
 /** Modes that a program of another hand seldom states, and that every controller starts with. */
 const mildModes = new Set(["plane", "feed", "arc.centre-words", "cycles.return"]);
 
+/** A code that is declared under `codes` is read, and has no counterpart in a job all the same: that way leads nowhere here. */
+const noWords =
+  "Take the code out: a job has no words for it. Where it is the dialect's word for something that a key names, state it under that key in a leaf of the dialect.";
+
 /**
  * What the reader finds, as of a program that is an input: its form is nobody's business here, and what it leaves to the
  * controller's start is told. Units, and whether words are absolute, must be stated.
@@ -150,7 +119,12 @@ function readingReport({ name }: Dialect, report: Report, form: () => void): Rep
     }
     const { key, ...rest } = found;
     const isMild = found.rule === "read/mode-unknown" && mildModes.has(key ?? "");
-    const fix = key === undefined ? found.fix : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
+    const fix =
+      key === undefined
+        ? found.fix
+        : key === "codes"
+          ? noWords
+          : `${found.fix ?? ""} (\`${key}\` of ${name})`.trim();
     const finding: Finding = {
       ...rest,
       // Where the reader warns, what is read has more than one meaning: a block that a switch skips.

@@ -1,7 +1,7 @@
 import type { Batch } from "#base";
-import { axisBit, capacity, isArc, rowKind } from "#base";
+import { axisBit, capacity, isArc, planeOfArc, rowKind } from "#base";
 import type { JobStep } from "#job";
-import { arcEnds, endAxes, helixShare, isByRadius, planeOf } from "./arcs.ts";
+import { arcEnds, endAxes, helixShare, isByRadius, kindByCentre } from "./arcs.ts";
 import type { Between, Explained } from "./held.ts";
 import { writeHole } from "./hole-rows.ts";
 import { timeOfTurns } from "./holes.ts";
@@ -235,15 +235,16 @@ function amendArc(
   before: ArrayLike<number>,
   alongCircle: boolean,
 ): void {
-  const plane = planeOf[batch.kind[row]];
+  const plane = planeOfArc(batch.kind[row]);
+  const [, , normal] = plane;
   const ends = arcEnds(batch, row, before);
   if (ends === undefined) return;
-  target.kind[index] = plane.byCentre;
+  target.kind[index] = kindByCentre(batch.kind[row]);
   target.stated[index] |= endAxes(plane);
   target.known[index] = target.stated[index];
   if (isByRadius(batch.kind[row])) [target.c1[index], target.c2[index]] = ends.centre;
   if (!alongCircle) return;
-  const height = [batch.x, batch.y, batch.z][plane.normal][row] - before[plane.normal];
+  const height = [batch.x, batch.y, batch.z][normal][row] - before[normal];
   if (height !== 0)
     target.feed[index] = Math.round(target.feed[index] * helixShare(ends, batch.turns[row], height));
 }

@@ -1,26 +1,11 @@
-import type { FeedMode, Report, UnitSystem } from "#base";
-import { isDiameterKnown, unknownDiameter } from "#base";
-import type { Job, Operation, Tool } from "#job";
-import { plainTool, toolKindsOfHoles } from "#job";
-import type { ToolKind } from "#base";
-import type { StretchDraft, ToolDraft } from "./drafts.ts";
+import type { FeedMode, Report } from "#base";
+import { lengthText } from "#base";
+import type { Job, Operation } from "#job";
+import type { StretchDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
-import type { Gathered } from "./gather.ts";
-import { lengthText } from "./lengths.ts";
-import type { ProgramState } from "./state.ts";
-import { readToolWords } from "./tool-words.ts";
-
-/** What is known of a program beside its operations. */
-export interface Surroundings {
-  readonly name: string;
-  readonly units: UnitSystem;
-  readonly state: ProgramState;
-  /** Whether the program's dialect has length offsets that a program states. */
-  readonly offsets: boolean;
-  readonly head: Job | undefined;
-  /** What comments say of a tool; undefined where none does. */
-  readonly described: (tool: number) => string | undefined;
-}
+import type { Gathered } from "./gathering.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { toTool } from "./tools.ts";
 
 /** Makes a job of what was gathered; what the program cannot say comes from the head file, or is taken with a note. */
 export function toJob(gathered: Gathered, about: Surroundings, report: Report): Job | undefined {
@@ -113,55 +98,6 @@ function pathOf(draft: StretchDraft, report: Report): Pick<Operation, "path" | "
   if (paths.some(({ value }) => value !== "blend")) return { path: "exact", tolerance: undefined };
   const tolerances = paths.map(({ tolerance }) => tolerance).filter((tolerance) => tolerance !== undefined);
   return { path: undefined, tolerance: tolerances.length === 0 ? undefined : Math.min(...tolerances) };
-}
-
-/** A tool of the head file with its offsets, or one of the program and its comments alone. */
-function toTool(draft: ToolDraft, about: Surroundings, report: Report): Tool {
-  const { number, source } = draft;
-  if (about.offsets && draft.lengthOffset === undefined && !draft.measured)
-    report(findings.lengthUnused(source, number));
-  if (draft.lengthOffset !== undefined && draft.lengthless >= 0)
-    report(findings.lengthLeft(draft.lengthless, number));
-  const known = about.head?.tools.find((tool) => tool.number === number);
-  const made = known ?? newTool(draft, about, report);
-  return {
-    ...made,
-    lengthOffset: draft.lengthOffset ?? made.lengthOffset,
-    radiusOffset: draft.radiusOffset ?? made.radiusOffset,
-    ...(draft.measured ? { measure: true } : {}),
-    source,
-  };
-}
-
-function newTool(draft: ToolDraft, { units, described }: Surroundings, report: Report): Tool {
-  const { number, source } = draft;
-  const text = described(number) ?? "";
-  const asked = askedTool(draft.asked);
-  const words = readToolWords(asked === undefined ? text : draft.asked, asked === undefined ? units : "mm");
-  const kind = words.kind ?? kindOf(draft);
-  const diameter = words.diameter ?? unknownDiameter[units];
-  const from = words.kind === undefined ? "taken from what it does" : "read from a comment";
-  const said = isDiameterKnown(diameter)
-    ? `${kind}, ${lengthText(diameter, units)}${words.kind === undefined ? `; its kind is ${from}, its diameter read` : ", as read"} from a comment`
-    : `its diameter is not stated, so that nothing can be checked that needs it; its kind, ${kind}, is ${from}`;
-  report(findings.toolGuessed(isDiameterKnown(diameter) ? "note" : "warning", source, number, said));
-  const description = asked?.description ?? text;
-  return {
-    ...plainTool(number, kind, diameter, source),
-    description:
-      description !== "" || isDiameterKnown(diameter) ? description : `${kind}, diameter not stated`,
-  };
-}
-
-/** What our own request for a tool says: "END-MILL 4 MM, SINGLE-FLUTE" -> its description. */
-function askedTool(asked: string): { readonly description: string } | undefined {
-  const [, description = ""] = /^[A-Z-]+(?: [\d.]+ MM)?(?:, (.*))?$/i.exec(asked) ?? [];
-  return asked === "" ? undefined : { description };
-}
-
-function kindOf({ holes, mills }: ToolDraft): ToolKind {
-  const kinds = new Set([...holes].map((kind) => toolKindsOfHoles[kind]));
-  return !mills && kinds.size === 1 ? [...kinds][0] : "end-mill";
 }
 
 /** A tool that turns cuts with a spindle that does. */

@@ -12,12 +12,6 @@ export interface Arc {
   readonly endRadius: number;
 }
 
-/** Index of the first, second and normal axis of the planes XY, ZX and YZ, in the order of the row kinds. */
-export const planes = [
-  [0, 1, 2],
-  [2, 0, 1],
-  [1, 2, 0],
-] as const;
 
 /**
  * The arc of a row (NISTIR 6556 3.5.3).

@@ -1,6 +1,6 @@
 import type { Batch } from "#base";
-import { atomsPerMillimetre, axisBit, inverseTimeUnit, linearAxes, rowKind } from "#base";
-import { arcOf, chordsOf, lengthOf, planes } from "./arcs.ts";
+import { atomsPerMillimetre, axisBit, inverseTimeUnit, linearAxes, planeOfArc, rowKind } from "#base";
+import { arcOf, chordsOf, lengthOf } from "./arcs.ts";
 import type { Arc } from "./arcs.ts";
 import { endContour, followArc, followLine } from "./compensation.ts";
 import { cutTo, rapidTo } from "./cut.ts";
@@ -60,7 +60,7 @@ function minutesOf({ feedMode, rpm }: Walk, feed: number, length: number): numbe
 
 function arcTo(walk: Walk, batch: Batch, row: number, to: readonly [number, number, number]): void {
   const { contour } = walk;
-  const [first, second, normal] = planes[(batch.kind[row] - rowKind.arcXy) % 3];
+  const [first, second, normal] = planeOfArc(batch.kind[row]);
   const begin = contour ?? walk;
   const from = [begin.x, begin.y, begin.z];
   if (walk.known !== linearAxes) {

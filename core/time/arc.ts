@@ -1,14 +1,7 @@
-import type { Batch } from "#base";
-import { centreByRadius, createArcShape, rowKind, shapeArc } from "#base";
+import type { Batch, PlaneAxes } from "#base";
+import { centreByRadius, createArcShape, planeOfArc, rowKind, shapeArc } from "#base";
 import type { Motion } from "./look-ahead.ts";
 import type { Rates } from "./rates.ts";
-
-/** First, second and normal axis of each plane, in the order of the row kinds (NISTIR 6556 Table 9: ZX has Z first). */
-const planes = [
-  [0, 1, 2],
-  [2, 0, 1],
-  [1, 2, 0],
-] as const;
 
 /** Works out arcs and helices as motions at feed. */
 export function createArcs(
@@ -20,7 +13,7 @@ export function createArcs(
   /** Direction at an angle: along the circle and along the normal by their shares. */
   function direct(
     into: [number, number, number],
-    [first, second, normal]: (typeof planes)[number],
+    [first, second, normal]: PlaneAxes,
     angle: number,
     inPlane: number,
     along: number,
@@ -32,7 +25,7 @@ export function createArcs(
 
   return (batch, row, from, to) => {
     const kind = batch.kind[row];
-    const plane = planes[(kind - rowKind.arcXy) % 3];
+    const plane = planeOfArc(kind);
     const [first, second, normal] = plane;
     const turns = batch.turns[row];
     const ends = [from[first], from[second], to[first], to[second]] as const;

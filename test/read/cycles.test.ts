@@ -170,6 +170,12 @@ describe("repeats: the L word", () => {
     expect(drill("G99 G81 X4 Y5 Z-5 R2 L10000 F100").lines).toHaveLength(10_001);
   });
 
+  test("more than 10,000 are a slip, and give one hole", () => {
+    const { lines, rules } = drill("G99 G81 X4 Y5 Z-5 R2 L10001 F100");
+    expect(rules).toEqual(["read/number"]);
+    expect(lines).toHaveLength(2);
+  });
+
   test("0 is none", () => {
     expect(drill("G99 G81 X4 Y5 Z-5 R2 L0 F100").rules).toEqual(["read/number"]);
   });

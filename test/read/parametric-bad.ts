@@ -12,6 +12,11 @@ function bad(rule: string, name: string, text: string, on = text.split("\n")[0])
   return { name, text, rule: `read/${rule}`, on };
 }
 
+const often = "X2 L9999";
+const cycle = "G0 X0 Y0 Z20\nG99 G81 X1 Z-5 R2 F100";
+const manyHoles = `${cycle}\no1 repeat [400000]\n${often}\no1 endrepeat`;
+const holesCalled = `${cycle}\nM98 P100 L400000\nM2\nO100\n${often}\nM99`;
+const holesInOneRound = `${cycle}\no1 repeat [1]\n${`${often}\n`.repeat(400)}X3 L9999\nX4\no1 endrepeat`;
 const endless = "#1=1\no1 while [#1]\nG0 X1\no1 endwhile";
 
 /** Bad input, by rule. */
@@ -102,4 +107,7 @@ export const badPrograms: readonly BadProgram[] = [
   bad("unknown-subprogram", "a call of a name in no line", "o<hole> call"),
   bad("unknown-subprogram", "M98 of nothing", "M98 P1234"),
   bad("step-limit", "a loop without an end", endless, "o1 while"),
+  bad("step-limit", "a loop whose block repeats holes", manyHoles, "X2"),
+  bad("step-limit", "a subprogram run often whose block repeats holes", holesCalled, "X2"),
+  bad("step-limit", "blocks without a branch inside of a loop", holesInOneRound, "X3"),
 ];

@@ -41,7 +41,9 @@ describe("the catalogue", () => {
   const folder = join(import.meta.dirname, "../../core/6-read");
   const rulesIn = (file: string, prefix: string): string[] => {
     const source = readFileSync(join(folder, file), "utf8");
-    return [...source.matchAll(/(?:form|unclear)\(\s*"([a-z-]+)"/g)].map(([, name]) => prefix + name);
+    return [...source.matchAll(/(?:form|unclear)\(\s*"(?:read\/)?([a-z-]+)"/g)].map(
+      ([, name]) => prefix + name,
+    );
   };
   const catalogue = new Set([
     ...rulesIn("findings-form.ts", "block/"),

@@ -47,6 +47,15 @@ const bad = (
 
 const cut = "G1 Z-1 F200";
 
+const head = (units: string, more = ""): string =>
+  JSON.stringify({
+    job: "1",
+    name: "head",
+    units,
+    clearance: 20,
+    tools: [{ number: 1, kind: "end-mill", diameter: 6 }],
+  }).replace("}]}", `}]${more}}`);
+
 /** What the reader cannot take a meaning from; its rules hold as they are. */
 const unread: readonly BadProgram[] = [
   bad("a code of no meaning", "G1 Z-1 F200\nM77", "read/unknown-code", 2),
@@ -136,6 +145,19 @@ const unsaid: readonly BadProgram[] = [
     3,
   ),
   bad("two radius offsets", `${cut}\nG41 D11 G1 X20\nG40 X0\nG41 D1 X20\nG40 X0`, "job/program-offset", 4),
+  bad("no length offset", cut, "job/program-offset", -1, { before: begin.replace("G43 Z20 H1", "Z20") }),
+  bad("a length offset that is cancelled alone", cut, "job/program-offset", -2, {
+    before: begin.replace("G43 Z20 H1", "G49\nZ20"),
+  }),
+  bad("no length offset, and a head file that does not state it", cut, "job/program-offset", -1, {
+    before: begin.replace("G43 Z20 H1", "Z20"),
+    head: head("mm"),
+  }),
+  bad("a tool word without its length offset", "G01 Z-1. F200.", "job/program-offset", -1, {
+    dialect: "staged-tools",
+    before: "%\nO1001\nG94 G17 G21 G40 G90\nT0100\nM06\nG54 S9000 M03\nG00 X0. Y0.\nZ20.\n",
+    after: "\nG00 Z20.\nM05\nG91 G28 Z0.\nG90\nM30\n%\n",
+  }),
   bad(
     "cuts with a length offset and without",
     `${cut}\nG0 Z20\nG49\nG0 Z30\nG1 Z-1`,
@@ -187,15 +209,6 @@ const unsaid: readonly BadProgram[] = [
   }),
 ];
 
-const head = (units: string, more = ""): string =>
-  JSON.stringify({
-    job: "1",
-    name: "head",
-    units,
-    clearance: 20,
-    tools: [{ number: 1, kind: "end-mill", diameter: 6 }],
-  }).replace("}]}", `}]${more}}`);
-
 /** Head files. */
 const heads: readonly BadProgram[] = [
   bad("a head file with operations", cut, "job/unknown-key", -100, { head: head("mm", ',"operations":[]') }),
@@ -215,9 +228,10 @@ const told: readonly BadProgram[] = [
     severity: "note",
     before: begin.replace("T1 M6\n", ""),
   }),
-  bad("no length offset", cut, "job/program-offset", -1, {
+  bad("no length offset, and a head file that states it", cut, "job/program-offset", -1, {
     severity: "warning",
     before: begin.replace("G43 Z20 H1", "Z20"),
+    head: head("mm").replace(":6}", ':6,"lengthOffset":1}'),
   }),
   bad("a plane that nobody states", `${cut}\nG2 X10 Y0 I5 J0`, "read/mode-unknown", 2, {
     severity: "warning",

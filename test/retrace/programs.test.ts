@@ -1,12 +1,13 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
+import { memorySource } from "#base";
 import { postText } from "../../core/index.ts";
 import { ready } from "../support/ready.ts";
 import { readAsJob } from "./reading.ts";
 
 /*
- * Programs written by hand in habits of their own, each with the job that it is read as beside it: the file was compared with the
+ * Programs written by hand in habits of their own, each with the job that it is read as beside it, and a head file where it needs one: the file was compared with the
  * program by eye. `npx vitest run test/retrace -u` writes them anew.
  */
 
@@ -28,7 +29,9 @@ const others = [rs274ngc, await ready("explicit-words")];
 
 describe.each(names)("%s", (name) => {
   const text = readFileSync(join(folder, `${name}.ngc`), "utf8");
-  const { json, findings } = readAsJob(text, rs274ngc);
+  const headFile = join(folder, `${name}.head.json`);
+  const head = existsSync(headFile) ? readFileSync(headFile, "utf8") : undefined;
+  const { json, findings } = readAsJob(text, rs274ngc, head);
 
   it("is read as the job beside it, with what is told of it", async () => {
     const told = findings.map(({ severity, rule, message, place }) => {
@@ -44,7 +47,14 @@ describe.each(names)("%s", (name) => {
     "posted under %s it is proved, as its JSON is",
     (dialect, made) => {
       const { outcome, program } = postText(
-        { job: text, reading: { form: "program", dialect: rs274ngc.dialect } },
+        {
+          job: text,
+          reading: {
+            form: "program",
+            dialect: rs274ngc.dialect,
+            ...(head === undefined ? {} : { head: memorySource(new TextEncoder().encode(head)) }),
+          },
+        },
         made,
       );
       const rules = outcome.findings.filter(({ severity }) => severity === "error").map(({ rule }) => rule);

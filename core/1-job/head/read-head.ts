@@ -9,6 +9,12 @@ import { fitsSchema } from "./fits-schema.ts";
 import { toJob } from "./to-job.ts";
 import type { Tree } from "./tree.ts";
 
+/** A head file: a job without operations. */
+export interface Head extends Job {
+  /** Numbers of the tools whose length offset it states; for the others it is that of their number. */
+  readonly lengthOffsets: ReadonlySet<number>;
+}
+
 /** Stands for the operations, which come from elsewhere; a list that the schema accepts. */
 const anyOperations = [{ id: "-", tool: 1, moves: [{ note: "" }] }];
 
@@ -18,7 +24,7 @@ const anyOperations = [{ id: "-", tool: 1, moves: [{ note: "" }] }];
  * @param report gets each finding with its place in the head file
  * @returns a job without operations; undefined after an error
  */
-export function readHead(source: ByteSource, report: Report, window: number = windowBytes): Job | undefined {
+export function readHead(source: ByteSource, report: Report, window: number = windowBytes): Head | undefined {
   const counted = { errors: 0 };
   const inHead: Report = (finding) => {
     if (finding.severity === "error") counted.errors++;
@@ -30,9 +36,12 @@ export function readHead(source: ByteSource, report: Report, window: number = wi
   if (tree === undefined || stray !== undefined) return undefined;
   const whole = withOperations(tree);
   if (!fitsSchema(whole, inHead)) return undefined;
-  const job: Job = { ...toJob(whole, whole.value as JobSchema, inHead), operations: [] };
+  const raw = whole.value as JobSchema;
+  const job: Job = { ...toJob(whole, raw, inHead), operations: [] };
   checkHead(job, tree, inHead);
-  return counted.errors === 0 ? job : undefined;
+  if (counted.errors > 0) return undefined;
+  const stated = raw.tools.filter(({ lengthOffset }) => lengthOffset !== undefined);
+  return { ...job, lengthOffsets: new Set(stated.map(({ number }) => number)) };
 }
 
 function withOperations(tree: Tree): Tree {

@@ -38,6 +38,8 @@ export interface Flow {
   /** Lines that decided so far, and bytes of text that were read. */
   decided: number;
   read: number;
+  /** Rows that had been given when the first such line was met. */
+  firstRow: number;
   /** Whether the end of the program has been read, and what stood behind it was passed over. */
   ended: boolean;
 }
@@ -69,6 +71,7 @@ export function createFlow(
     leftWhile: false,
     decided: 0,
     read: 0,
+    firstRow: 0,
     ended: false,
   };
 }

@@ -1,18 +1,21 @@
 import type { Batch } from "#base";
 import type { Region } from "../lines.ts";
 import type { Reader } from "../reader.ts";
-import { decide } from "./decide.ts";
+import { decide, nowhere } from "./decide.ts";
 import * as findings from "./findings-flow.ts";
 import type { Flow } from "./flow.ts";
 import { indexLines } from "./index-lines.ts";
 import type { PlacedLine } from "./structures.ts";
 import { findStructures } from "./structures.ts";
+import { rowsSoFar } from "../rows.ts";
 import type { Text } from "./text.ts";
 import { createText, lineEnd, linesFrom } from "./text.ts";
 
 /** The most lines that decide which is next, and the most bytes of text (about a million blocks), that are read of one program that branches. */
 const mostDecided = 500_000;
 const mostRead = 32_000_000;
+/** The most rows that it gives from the first such line on: a block that repeats holes gives 10,000. */
+const mostRows = 4_000_000;
 
 /** Reads whole lines until one decides which is next, which `flow.at` then says. */
 export type ReadRegion = (reader: Reader, region: Region) => Iterable<Batch>;
@@ -28,11 +31,13 @@ export function* readFlow(reader: Reader, flow: Flow, readRegion: ReadRegion): G
   const first = flow.at;
   const text = flow.source && createText(flow.source);
   if (text === undefined) {
-    giveUp(reader, findings.noWayBack(first));
+    reader.report(findings.noWayBack(first));
+    reader.refused = true;
     return;
   }
   const lines = indexLines(text, first, flow.words, reader.report);
   flow.structures = lines && findStructures(lines, reader.report);
+  flow.firstRow = rowsSoFar(reader);
   reader.refused = flow.structures === undefined;
   let offset = first;
   while (!reader.refused && offset < text.source.size) {
@@ -46,9 +51,16 @@ export function* readFlow(reader: Reader, flow: Flow, readRegion: ReadRegion): G
   }
 }
 
-function giveUp(reader: Reader, finding: ReturnType<typeof findings.noWayBack>): void {
-  reader.report(finding);
-  reader.refused = true;
+/** The program goes on beyond a limit. @returns no place to go on from */
+function giveUp(reader: Reader, offset: number, limit: string): number {
+  reader.report(findings.tooManySteps(offset, limit));
+  return nowhere;
+}
+
+/** The limit that has been passed, in words; undefined where none has. */
+function limitPassed({ decided, read }: Flow): string | undefined {
+  if (decided > mostDecided) return `${String(mostDecided)} O words and calls`;
+  return read > mostRead ? `${String(mostRead)} characters` : undefined;
 }
 
 /** Reads as far as one region and one decision go; gives the byte offset to go on from, or -1. */
@@ -60,21 +72,18 @@ function* readOn(
   region: Region,
   readRegion: ReadRegion,
 ): Generator<Batch, number> {
-  yield* readRegion(reader, region);
+  for (const batch of readRegion(reader, region)) {
+    if (rowsSoFar(reader) - flow.firstRow > mostRows)
+      return giveUp(reader, reader.block.start, `${String(mostRows)} motions and steps`);
+    yield batch;
+  }
   const isAtLine = flow.at >= 0;
   flow.read += (isAtLine ? flow.at : region.base + region.to) - offset;
   if (reader.state.phase === "ended" && !flow.ended) return passRest(reader, flow, text);
   if (!isAtLine) return region.base + region.to;
-  const tooMany =
-    ++flow.decided > mostDecided
-      ? `${String(mostDecided)} O words and calls`
-      : flow.read > mostRead
-        ? `${String(mostRead)} characters`
-        : "";
-  if (tooMany !== "") {
-    giveUp(reader, findings.tooManySteps(flow.at, tooMany));
-    return -1;
-  }
+  flow.decided++;
+  const limit = limitPassed(flow);
+  if (limit !== undefined) return giveUp(reader, flow.at, limit);
   return decide(reader, flow, text, lineAt(flow));
 }
 

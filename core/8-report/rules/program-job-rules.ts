@@ -4,7 +4,8 @@ import type { RuleTexts } from "./rule-texts.ts";
 export const programJobRules = {
   "job/program-empty": "The program moves a tool in work coordinates.",
   "job/program-units": "The program's units are stated by it, its dialect or a head file.",
-  "job/program-tool": "Each tool has a number, a kind and a size: from tool words, comments or a head file.",
+  "job/program-tool":
+    "Each tool has a number, a kind and a size: from tool words, comments or a head file, which counts before comments.",
   "job/program-clearance":
     "The Z of safe travel is the one at which the tool approaches, or a higher one of a head file.",
   "job/program-place": "Where the tool cuts, its place in work coordinates is known.",
@@ -14,7 +15,7 @@ export const programJobRules = {
   "job/program-feed": "The feeds of one operation count one thing, or can be given per minute.",
   "job/program-path": "One path mode holds for all of an operation: the strictest that the program states.",
   "job/program-offset":
-    "A tool has one length offset; a program that states none is told that one of this job will.",
+    "A tool has one length offset, that which the program selects; where it selects none, a head file states it.",
   "job/program-hole": "A cycle has a counterpart among a job's holes, and its levels and lead are known.",
   "job/program-arc": "Start and end of an arc are equally far from its centre, within 0.005 mm or 0.1 %.",
   "job/program-rotary": "Linear and rotary axes move together under inverse-time feed only.",

@@ -29,6 +29,7 @@ Tools, their sizes and the Z of safe travel come from tool words, comments and
 the approach, or from a head file; a code that a job cannot say is refused.
 
 A head file is a job without "operations": tools, clearance, stock, fixtures.
+It states the lengthOffset of each tool with which a program selects none.
 
 ${examples(
   ["job plate.cls -o plate.job.json", "the source as a job that can be edited"],
