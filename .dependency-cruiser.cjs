@@ -187,6 +187,34 @@ module.exports = {
       to: { path: "^core/simulate/" },
     },
     {
+      name: "spares-import-base-job-and-time",
+      comment: "Which tool does an operation hangs on the job alone; how long it cuts, on the clock.",
+      severity: "error",
+      from: { path: "^core/spares/" },
+      to: {
+        pathNot: [
+          "^core/spares/",
+          "^core/0-base/index\\.ts$",
+          "^core/1-job/index\\.ts$",
+          "^core/time/index\\.ts$",
+        ],
+      },
+    },
+    {
+      name: "spares-through-the-index",
+      comment: "Who opens a job to make a program or a picture of it reaches it through its index.ts.",
+      severity: "error",
+      from: { path: "^core/", pathNot: "^core/spares/" },
+      to: { path: "^core/spares/(?!index\\.ts$)" },
+    },
+    {
+      name: "no-stage-takes-spares",
+      comment: "The stages see a job whose operations have their tools.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/spares/" },
+    },
+    {
       name: "time-imports-base-only",
       comment: "The clock sees steps and facts of the machine, as the guard does, and nothing else.",
       severity: "error",

@@ -12,5 +12,6 @@ export { checkTrade } from "./checks/check-trade.ts";
 export { readHead } from "./head/read-head.ts";
 export { checkOperations, checkTools } from "./head/check-head.ts";
 export { radiiDiffer } from "./moves/arc-radius.ts";
+export { sparesInHead } from "./head/spares-in-head.ts";
 export { plainTool } from "./plain-tool.ts";
 export { toolKindsOfHoles } from "./tool-kinds-of-holes.ts";

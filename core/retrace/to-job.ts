@@ -1,7 +1,7 @@
 import type { FeedMode, Report, UnitSystem } from "#base";
 import { isDiameterKnown, unknownDiameter } from "#base";
 import type { Job, Operation, Tool } from "#job";
-import { plainTool, toolKindsOfHoles } from "#job";
+import { plainTool, sparesInHead, toolKindsOfHoles } from "#job";
 import type { ToolKind } from "#base";
 import type { StretchDraft, ToolDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
@@ -37,6 +37,7 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
   const tools = [...gathered.tools.values()]
     .filter(({ number }) => used.has(number))
     .sort((a, b) => a.number - b.number);
+  const made = tools.map((tool) => toTool(tool, about, report));
   const program = state.programNumber === 0 ? undefined : state.programNumber;
   const job: Job = {
     name: about.name === "" ? (head?.name ?? "") : about.name,
@@ -46,7 +47,7 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
     fixtures: head?.fixtures ?? [],
     workOffset: first.workOffset,
     clearance: Math.max(...drafts.map(({ clearance }) => clearance)),
-    tools: tools.map((tool) => toTool(tool, about, report)),
+    tools: [...made, ...sparesInHead(head, made)],
     operations,
   };
   checkSpindles(job, drafts, report);

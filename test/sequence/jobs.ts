@@ -27,6 +27,7 @@ export function toolOf(number: number, kind: ToolKind = "end-mill", change: Part
     hand: undefined,
     centreCutting: undefined,
     life: undefined,
+    spareFor: undefined,
     measure: undefined,
     source: 0,
     ...change,
