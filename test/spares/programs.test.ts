@@ -131,6 +131,18 @@ describe("a tool that is worn gives way to its spares", () => {
   });
 });
 
+test("a spare that waits is not called unused, one of a tool that nothing uses is", async () => {
+  const tools = [{ ...spareTools[0], life: 100 }, ...spareTools.slice(1)];
+  const waiting = await posted(wornJob({ tools }));
+  expect(waiting.outcome.summary.tools).toEqual([1, 2]);
+  expect(waiting.outcome.findings.filter(({ rule }) => rule === "job/unused-tool")).toEqual([]);
+  const idle = { number: 9, kind: "end-mill", diameter: 4, life: 1 };
+  const { outcome } = await posted(
+    wornJob({ tools: [...tools, idle, { ...idle, number: 10, spareFor: 9 }] }),
+  );
+  expect(outcome.findings.find(({ rule }) => rule === "job/unused-tool")?.message).toContain("Tools 9, 10 ");
+});
+
 describe("a tool that cuts longer than its life is told", () => {
   const warnings = (findings: readonly Finding[]): string[] =>
     told(findings).filter((text) => text.startsWith("warning"));
