@@ -29,7 +29,7 @@ const onlySmallerNumbers = stages.slice(0, -1).map((stage, number) => ({
 }));
 
 /** Folders beside the stages, each of which is entered by its index.ts alone. */
-const besideTheStages = ["compare", "sheet", "plot", "infer", "retrace", "simulate", "time"];
+const besideTheStages = ["compare", "sheet", "plot", "infer", "retrace", "simulate", "spares", "time"];
 
 const enteredByTheIndex = besideTheStages.map((folder) => ({
   name: `reach-${folder}-through-its-index`,
@@ -150,6 +150,27 @@ module.exports = {
       severity: "error",
       from: { path: "^core/[0-8]-" },
       to: { path: "^core/simulate/" },
+    },
+    {
+      name: "spares-import-base-job-and-time",
+      comment: "Which tool does an operation hangs on the job alone; how long it cuts, on the clock.",
+      severity: "error",
+      from: { path: "^core/spares/" },
+      to: {
+        pathNot: [
+          "^core/spares/",
+          "^core/0-base/index\\.ts$",
+          "^core/1-job/index\\.ts$",
+          "^core/time/index\\.ts$",
+        ],
+      },
+    },
+    {
+      name: "no-stage-takes-spares",
+      comment: "The stages see a job whose operations have their tools.",
+      severity: "error",
+      from: { path: "^core/[0-8]-" },
+      to: { path: "^core/spares/" },
     },
     {
       name: "time-imports-base-only",

@@ -125,10 +125,11 @@ export function prove(input: ProveInput): Outcome {
     work ? unclearIsError(readReport) : readReport,
   );
   const readBack = watched(simulation.passing(steps), guard);
+  const clock = createClock(machine, facts, work?.operations ?? []);
 
   const proof = work
     ? compare({
-        expected: unlessFailed(work.batches(), findings),
+        expected: unlessFailed(shownTo(work.batches(), clock), findings),
         actual: readBack,
         report: findings.reportOf("compare"),
         errors: () => findings.errors(),
@@ -136,7 +137,7 @@ export function prove(input: ProveInput): Outcome {
         facts: () => hashFacts(against, input),
         locate: lineWords(against.source),
       })
-    : drain(readBack);
+    : drain(shownTo(readBack, clock));
   if (findings.failedBy("sequence"))
     return { verdict: "refused", findings: findings.findings(), summary: { assumptions: [] } };
   const figures = simulation.figures(findings);
@@ -149,9 +150,14 @@ export function prove(input: ProveInput): Outcome {
     units,
   });
   const summary = { ...(work?.summary() ?? { assumptions: [] }), bytes: program.size, ...figures };
-  if (proof && work)
-    return { verdict: "proved", findings: shown, proof, summary: { ...summary, steps: proof.steps } };
-  return { verdict: work ? "failed" : "read", findings: shown, summary };
+  if (proof && work) {
+    const whole = { ...summary, steps: proof.steps, time: clock.end() };
+    return { verdict: "proved", findings: shown, proof, summary: whole };
+  }
+  if (work) return { verdict: "failed", findings: shown, summary };
+  // What is wrong, or not known, may take any time.
+  const time = findings.errors() === 0 ? { time: clock.end() } : {};
+  return { verdict: "read", findings: shown, summary: { ...summary, ...time } };
 }
 
 /** Pulls everything; a program without a job is read for its findings alone. */

@@ -11,6 +11,8 @@ import type { Guard, Queue } from "#prove";
 import { openInput } from "#retrace";
 import { planJobFacts, sequence } from "#sequence";
 import type { Setup } from "#sequence";
+import { takeSpares, tellReplacements, watchLife } from "#spares";
+import type { LifeRequest } from "#spares";
 import type { Digest, JobInput, Means } from "./inputs.ts";
 
 /** A job made ready for one dialect: what is posted, in which units, and what guard and report know of it. */
@@ -35,22 +37,22 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
   const opened = openInput(input.source, input.reading ?? { form: "json" }, jobReport);
   if (!opened) return undefined;
   const { airCut, optionalStops = false } = input.options;
-  const job = airCut ? raiseJob(opened.job, airCut) : opened.job;
+  const spared = takeSpares(opened);
+  const job = airCut ? raiseJob(spared.job, airCut) : spared.job;
   const operations = chooseOperations(job, input.options, jobReport);
   if (findings.failedBy("job")) return undefined;
+  tellReplacements({ ...spared, job }, operations).forEach(jobReport);
   if (airCut) notInAir(job, operations).forEach(findings.reportOf("sequence"));
   tellUnanswered(means.dialect, findings.reportOf("sequence"));
   const units = programUnits(job, capabilities, findings.reportOf("lower"));
   const machine = onProgramGrid(declared, capabilities, units);
   const indexes = operations.map((operation) => job.operations.indexOf(operation));
   const common = { job, operations: indexes, capabilities, machine, units };
-  const planned = planJobFacts(
-    { ...common, ...rackNowOf(input), setup: setupOf(input), workZero },
-    findings.reportOf("sequence"),
-  );
+  const plan = { ...common, ...rackNowOf(input), setup: setupOf(input), workZero };
+  const planned = planJobFacts(plan, findings.reportOf("sequence"));
   const facts = airCut ? { ...planned, airCut: true } : planned;
   const counts = { moves: 0, dropped: 0 };
-  /** As the job has them, where an air cut raises them. */
+  /** As the job states them, where an air cut raises them, or a spare takes over. */
   const stated = indexes.map((index) => opened.job.operations[index]);
   const checked = checkTrade(opened, stated, jobReport);
   const batches = (): Iterable<Batch> => {
@@ -73,7 +75,8 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
       optionalStops,
       cleanText: (text: string) => means.emitter.cleanText(text),
     };
-    return sequence(lowered, request, findings.reportOf("sequence"));
+    const sequenced = sequence(lowered, request, findings.reportOf("sequence"));
+    return unlessInAir(airCut, sequenced, { job, operations, machine, facts }, findings);
   };
   const summary = (): Summary => ({
     moves: counts.moves,
@@ -88,6 +91,16 @@ export function undertake(input: JobInput, means: Means, findings: Gathering): U
     ...rackReport(job, facts),
   });
   return { job, operations, units, machine, facts, batches, summary };
+}
+
+/** Watches what tools wear; in the air none does. */
+function unlessInAir(
+  airCut: AirCut | undefined,
+  batches: Iterable<Batch>,
+  program: Omit<LifeRequest, "report">,
+  findings: Gathering,
+): Iterable<Batch> {
+  return airCut ? batches : watchLife(batches, { ...program, report: findings.reportOf("sequence") });
 }
 
 /** An air cut is only one if it is known what it has to stay above, and how fast it goes. */

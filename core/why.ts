@@ -11,6 +11,7 @@
 import { rowKind } from "#base";
 import { post } from "./compile.ts";
 import type { KeyBook } from "#dialect";
+import type { Operation, Tool } from "#job";
 import type { RowWords } from "#prove";
 import { recordRow, rowText } from "#prove";
 import type { ExplainedBlock, SaidStep, ShapedLines, WhyAnswer } from "#report";
@@ -180,7 +181,16 @@ function finish(
     part,
     ...(operation === undefined || part !== "operation"
       ? {}
-      : { operation: { id: operation.id, name: operation.name } }),
+      : { operation: operationWords(operation, run?.work.job.tools ?? []) }),
     ...(source === undefined || part !== "operation" ? {} : { source }),
   };
+}
+
+function operationWords(
+  { id, name, tool: by }: Operation,
+  tools: readonly Tool[],
+): NonNullable<ExplainedBlock["operation"]> {
+  // No operation of a job names a spare, so that one that has it has taken over.
+  const tool = tools.find(({ number }) => number === by)?.spareFor;
+  return { id, name, ...(tool === undefined ? {} : { spare: { tool, by } }) };
 }

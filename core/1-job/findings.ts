@@ -32,6 +32,7 @@ export const rules = [
   "job/pause",
   "job/more",
   "limit/tool",
+  "job/spare",
   "job/tool-size",
   "offset/shared",
 ] as const;
@@ -260,6 +261,27 @@ export const offsetShared = (offset: number, tool: number, other: number, number
     offset,
     `Tools ${other} and ${tool} share the length offset ${number}.`,
     "Give each tool a length offset of its own, unless both are of the same length.",
+  );
+
+/** A spare that cannot take over from its tool. @param why ends a sentence that begins with the spare */
+export const spareRefused = (offset: number, spare: number, why: string, fix: string): Finding =>
+  error("job/spare", offset, `Tool ${spare} cannot be a spare for ${why}.`, fix);
+
+export const spareNeverUsed = (offset: number, spare: number, tool: number): Finding =>
+  finding(
+    "warning",
+    "job/spare",
+    offset,
+    `Tool ${spare} never takes over from tool ${tool}: nothing says when that is worn.`,
+    `State the \`life\` of tool ${tool}, in minutes of cutting.`,
+  );
+
+export const spareUsed = (offset: number, spare: number, tool: number, operation: string): Finding =>
+  error(
+    "job/spare",
+    offset,
+    `Operation \`${operation}\` uses tool ${spare}, which is a spare for tool ${tool}: how long it has cut could not be told.`,
+    `Name tool ${tool}, for which the spare takes over when it is worn; or leave out \`spareFor\`.`,
   );
 
 /** What `job` writes where a source or a program did not say the diameter, or a mistake of that size. */

@@ -13,5 +13,6 @@ export type { Head } from "./head/read-head.ts";
 export { readHead } from "./head/read-head.ts";
 export { checkOperations, checkTools } from "./head/check-head.ts";
 export { radiiDiffer } from "./moves/arc-radius.ts";
+export { sparesInHead } from "./head/spares-in-head.ts";
 export { plainTool } from "./plain-tool.ts";
 export { toolKindsOfHoles } from "./tool-kinds-of-holes.ts";

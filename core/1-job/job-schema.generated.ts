@@ -181,9 +181,13 @@ export type Hand = "right" | "left";
  */
 export type CentreCutting = boolean;
 /**
- * Cutting time after which the tool is worn, minutes.
+ * Cutting time after which the tool is worn, minutes. An operation that would pass it is done with a spare, see `spareFor`; without one a warning tells it.
  */
 export type Life = number;
+/**
+ * Number of the tool that this one takes over from when that has cut for its `life`, at the start of an operation. Both are of one kind and cutting geometry; lengths, holder, offsets, limits and life may differ. No operation names a spare. Several spares of one tool are taken in the order in which they are listed.
+ */
+export type SpareFor = number;
 /**
  * Whether the length is measured after each change to this tool.
  */
@@ -652,6 +656,7 @@ export interface Tool {
   hand?: Hand;
   centreCutting?: CentreCutting;
   life?: Life;
+  spareFor?: SpareFor;
   measure?: Measure;
 }
 /**

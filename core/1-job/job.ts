@@ -63,6 +63,8 @@ export interface Tool {
   readonly centreCutting: boolean | undefined;
   /** Microseconds of cutting. */
   readonly life: number | undefined;
+  /** Number of the tool that this one takes over from when it is worn. */
+  readonly spareFor: number | undefined;
   /** Whether its length is measured after each swap. */
   readonly measure: boolean | undefined;
   /** Byte offset of the tool in the job. */

@@ -26,6 +26,7 @@ export function plainTool(number: number, kind: ToolKind, diameter: number, sour
     hand: undefined,
     centreCutting: undefined,
     life: undefined,
+    spareFor: undefined,
     measure: undefined,
     source,
   };

@@ -1,6 +1,6 @@
 import type { Finding, RackFacts, Report } from "#base";
 import { atomsPerMillimetre, isDiameterKnown } from "#base";
-import type { Tool } from "#job";
+import type { Job, Tool } from "#job";
 import { refusal } from "./findings.ts";
 import type { RackNeeds, ReloadPlan } from "./reload-plan.ts";
 import { planReloads } from "./reload-plan.ts";
@@ -38,14 +38,14 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
     if (wanted.includes(tool.number)) checkSize(tool, rack, setup.lengths[tool.number], report);
   const clash = clashOf(request, rack);
   const needs = { held, pockets: rack.pockets.length, startsAsIs: listed !== undefined, clash };
-  const ofJob = planReloads({ ...needs, uses: job.operations.map(({ tool }) => tool), now: [] });
-  const usual = ofJob.reloads.length === 0 && ofJob.stuck === undefined ? ofJob.start : [];
+  const stated = listed ?? rackNow;
+  const usual = stated === undefined ? usualRack(job, needs) : [];
   const inJob = usual.includes(held) && job.operations.some(({ tool }) => tool === held);
-  if (wanted.length > used.length && !inJob && !setup.rack && !rackNow) report(homeless(request, held));
+  if (wanted.length > used.length && !inJob && stated === undefined) report(homeless(request, held));
   const plan = planReloads({
     ...needs,
     uses: request.operations.map((index) => job.operations[index].tool),
-    now: listed ?? rackNow ?? usual,
+    now: stated ?? usual,
   });
   checkPlan(request, plan, report);
   const found = held === 0 ? -1 : plan.start.indexOf(held);
@@ -55,6 +55,16 @@ export function planRack(request: PlanRequest, report: Report): RackPlan {
     reloads: plan.reloads.map((reload) => reload.rack),
     reloadsBefore: plan.reloads.map(({ before }) => request.operations[before]),
   };
+}
+
+/** The rack of the whole job, where nothing else says what is in it; nothing where the job needs a reload stop. */
+function usualRack(job: Job, needs: Omit<RackNeeds, "uses" | "now">): readonly number[] {
+  const { start, reloads, stuck } = planReloads({
+    ...needs,
+    uses: job.operations.map(({ tool }) => tool),
+    now: [],
+  });
+  return reloads.length === 0 && stuck === undefined ? start : [];
 }
 
 /**

@@ -19,7 +19,7 @@ export function programText(result: Reportable, layout: Layout): string[] {
     }),
     ...dialectText(result.summary, layout),
     ...row("holds", contents(result.summary), layout),
-    ...(result.summary.time === undefined ? [] : row("time", timeText(result.summary.time), layout)),
+    ...timeRow(result.summary, layout),
     ...proofText(result, layout),
     ...simulationText(result.summary.simulation, layout),
     ...rackText(result.summary, layout),
@@ -50,6 +50,7 @@ export function readingText(result: Reportable, layout: Layout): string[] {
     ...dialectText(summary, layout),
     ...row("found", tally(result), layout),
     ...row("holds", contents(summary), layout),
+    ...timeRow(summary, layout),
     ...proofText(result, layout),
     ...simulationText(summary.simulation, layout),
     ...(verdict === "proved" ? assumptionsText(summary, layout) : []),
@@ -64,6 +65,10 @@ export function tally(result: Pick<Reportable, "findings">): string {
     return number === 0 ? [] : [counted(number, severity)];
   });
   return parts.length === 0 ? "no findings" : parts.join(", ");
+}
+
+function timeRow({ time }: Summary, layout: Layout): string[] {
+  return time === undefined ? [] : row("time", timeText(time), layout);
 }
 
 function dialectText({ dialect }: Summary, layout: Layout): string[] {

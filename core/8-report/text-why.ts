@@ -75,7 +75,7 @@ function blockText(
   layout: Layout,
 ): string[] {
   const { line, text, words, operation, part } = block;
-  const from = operation === undefined ? parts[part] : clean(`${operation.id}, ${operation.name}`);
+  const from = operation === undefined ? parts[part] : clean(operationText(operation));
   return [
     ...row("line", `${line} of ${lines}`, layout),
     ...row("block", clean(text), { ...layout, width: Infinity }),
@@ -112,4 +112,10 @@ function keyText({ key, value, file, line, others }: KeyFacts, width: number): s
     ...hang("", clean(stated), room).map((text, index) => (index === 0 ? text : `  ${text}`)),
     ...(others.length === 0 ? [] : hang("  or ", others.join(", "), room)),
   ];
+}
+
+/** "op30, Slot two" -> and which tool does it, where that is not the one that the job names */
+function operationText({ id, name, spare }: NonNullable<ExplainedBlock["operation"]>): string {
+  const by = spare === undefined ? "" : `; tool ${spare.by}, a spare, does it for tool ${spare.tool}`;
+  return `${id}, ${name}${by}`;
 }

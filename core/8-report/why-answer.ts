@@ -34,7 +34,12 @@ export interface ExplainedBlock {
   /** Further steps that are not listed: holes that one block repeats. */
   readonly moreSteps: number;
   readonly part: ProgramPart;
-  readonly operation?: { readonly id: string; readonly name: string };
+  readonly operation?: {
+    readonly id: string;
+    readonly name: string;
+    /** The tool that does it in the place of the worn one that the job names. */
+    readonly spare?: { readonly tool: number; readonly by: number };
+  };
   /** Byte offset in the job, in an operation only; of the step that comes next, where the block says none. */
   readonly source?: number;
 }

@@ -5,6 +5,7 @@ import type { Proof } from "#prove";
 import type { Layout, Reportable } from "#report";
 import { clean, programText } from "#report";
 import { openInput } from "#retrace";
+import { takeSpares } from "#spares";
 import type { PostArguments } from "./commands/arguments.ts";
 import { loadDialect } from "./dialects/load.ts";
 import type { LoadedDialect } from "./dialects/loaded.ts";
@@ -78,7 +79,8 @@ export async function postSplit(args: PostArguments): Promise<Reportable> {
 function partsOf(job: PlannedJob): readonly Part[] | Reportable {
   const findings: Finding[] = [];
   const report = (finding: Finding): void => void findings.push(finding);
-  const opened = openInput(byteSource(job.input), readingOf(job.reading), report);
+  const stated = openInput(byteSource(job.input), readingOf(job.reading), report);
+  const opened = stated && takeSpares(stated);
   const { only, from } = job.options;
   const choice = { ...(only === undefined ? {} : { only }), ...(from === undefined ? {} : { from }) };
   const operations = opened && chooseOperations(opened.job, choice, report);

@@ -3,6 +3,7 @@ import { chooseOperations } from "#job";
 import type { Packing, Plot } from "#report";
 import { gather } from "#report";
 import { openInput } from "#retrace";
+import { takeSpares } from "#spares";
 import type { Outcome } from "../compile.ts";
 import { post } from "../compile.ts";
 import type { JobInput, Means } from "../inputs.ts";
@@ -26,7 +27,8 @@ export function plotJobAlone(
 ): PlotOutcome {
   const gathering = gather();
   const report = gathering.reportOf("job");
-  const opened = openInput(input.source, input.reading ?? { form: "json" }, report);
+  const stated = openInput(input.source, input.reading ?? { form: "json" }, report);
+  const opened = stated && takeSpares(stated);
   const operations = opened && chooseOperations(opened.job, input.options, report);
   if (!opened || !operations || gathering.failedBy("job")) return { findings: gathering.findings() };
   const findings = [...gathering.findings(), ...posted];

@@ -1,6 +1,7 @@
 import type { FeedMode, Report } from "#base";
 import { lengthText } from "#base";
 import type { Job, Operation } from "#job";
+import { sparesInHead } from "#job";
 import type { StretchDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
 import type { Gathered } from "./gathering.ts";
@@ -22,6 +23,7 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
   const tools = [...gathered.tools.values()]
     .filter(({ number }) => used.has(number))
     .sort((a, b) => a.number - b.number);
+  const made = tools.map((tool) => toTool(tool, about, report));
   const program = state.programNumber === 0 ? undefined : state.programNumber;
   const job: Job = {
     name: about.name === "" ? (head?.name ?? "") : about.name,
@@ -31,7 +33,7 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
     fixtures: head?.fixtures ?? [],
     workOffset: first.workOffset,
     clearance: Math.max(...drafts.map(({ clearance }) => clearance)),
-    tools: tools.map((tool) => toTool(tool, about, report)),
+    tools: [...made, ...sparesInHead(head, made)],
     operations,
   };
   checkSpindles(job, drafts, report);

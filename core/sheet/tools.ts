@@ -48,6 +48,7 @@ function sheetTool(tool: Tool, input: ToolsInput): SheetTool {
     measured,
     ...sizesOf(tool, measure),
     ...(tool.maxRpm === undefined ? {} : { maxRpm: rpmOf(tool.maxRpm) }),
+    ...(tool.spareFor === undefined ? {} : { spareFor: tool.spareFor }),
     operations: idsOf(operations, ({ tool: used }) => used === number),
     reach: reaches
       .filter((reach) => reach.tool === number)

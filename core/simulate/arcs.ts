@@ -12,7 +12,6 @@ export interface Arc {
   readonly endRadius: number;
 }
 
-
 /**
  * The arc of a row (NISTIR 6556 3.5.3).
  *

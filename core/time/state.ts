@@ -136,9 +136,10 @@ export function cornersOf(
 export function settle(state: ClockState): void {
   const swapped = state.ledger.settle(state.operation);
   const tool = toolInHand(state);
-  const other = tool !== state.tool;
+  // Without a job nobody says which tool it is; what changes it does so for another one.
+  const other = tool !== state.tool || state.operations.length === 0;
   if (other && swapped) state.automatic++;
-  else if (other && state.stopped && state.machine.swap === "operator") state.byHand++;
+  else if (other && tool > 0 && state.stopped && state.machine.swap === "operator") state.byHand++;
   state.tool = tool;
   state.stopped = false;
   state.spindle.fresh = false;

@@ -58,6 +58,21 @@ const whole = {
     },
     { number: 2, kind: "tap", diameter: 6, lead: 1 },
     { number: 3, kind: "pen", diameter: 0.5 },
+    {
+      number: 4,
+      kind: "end-mill",
+      diameter: 6,
+      flutes: 2,
+      fluteLength: 18,
+      shank: 6,
+      cornerRadius: 0.5,
+      tipAngle: 118,
+      tipDiameter: 0.2,
+      lead: 1.5,
+      hand: "right",
+      centreCutting: true,
+      spareFor: 1,
+    },
   ],
   operations: [
     {

@@ -119,7 +119,7 @@ describe("moves become rows", () => {
       [1, 15],
     ]);
     expect(head?.operations.map(({ name }) => name)).toEqual(["Outline", "op20", "op30", "op40"]);
-    expect(head?.tools.map(({ lengthOffset }) => lengthOffset)).toEqual([11, 2, 3]);
+    expect(head?.tools.map(({ lengthOffset }) => lengthOffset)).toEqual([11, 2, 3, 4]);
   });
 
   test("with escapes and every kind of character in texts", () => {

@@ -57,7 +57,8 @@ function checkHead({ job, material }: TradeWatch, report: Report): void {
     report(findings.unknownMaterial(stock.materialAt ?? { source: "job", offset: 0 }, stock.material, names));
   }
   const used = new Set(operations.map(({ tool }) => tool));
-  const unused = tools.filter(({ number }) => !used.has(number));
+  // A spare waits for its tool to be worn.
+  const unused = tools.filter(({ number, spareFor }) => !used.has(spareFor ?? number));
   if (unused.length > 0)
     report(
       findings.unusedTool(

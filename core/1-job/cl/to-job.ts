@@ -3,6 +3,7 @@ import { unknownDiameter } from "#base";
 import type { Job, Operation, Stock, Tool } from "../job.ts";
 import { shortestDecimal } from "../scan/shortest-decimal.ts";
 import { scales } from "../scan/number.ts";
+import { sparesInHead } from "../head/spares-in-head.ts";
 import { plainTool } from "../plain-tool.ts";
 import { toolKindsOfHoles } from "../tool-kinds-of-holes.ts";
 import type { OperationDraft, ToolDraft } from "./drafts.ts";
@@ -53,6 +54,7 @@ export function toClJob(
       report,
     ),
   );
+  const merged = tools.map((tool) => mergeTool(tool, head, units, report));
   const job: Job = {
     name: name === "" ? (head?.name ?? "") : name,
     units,
@@ -61,7 +63,8 @@ export function toClJob(
     fixtures: head?.fixtures ?? [],
     workOffset: head?.workOffset ?? 1,
     clearance: highest,
-    tools: tools.map((tool) => mergeTool(tool, head, units, report)).sort((a, b) => a.number - b.number),
+    // Spares keep their order behind the tools: it is the one in which they are taken.
+    tools: [...merged.sort((a, b) => a.number - b.number), ...sparesInHead(head, merged)],
     operations,
   };
   return { job, drafts: new Map(operations.map((operation, index) => [operation, drafts[index]])) };

@@ -2,6 +2,8 @@ import type { Report } from "#base";
 import { isDiameterKnown, turns } from "#base";
 import * as findings from "../findings.ts";
 import type { Job, Operation, Tool } from "../job.ts";
+import { checkSpares } from "./check-spares.ts";
+import type { PlaceInList } from "./place-in-list.ts";
 import type { Tree } from "./tree.ts";
 
 /**
@@ -19,9 +21,6 @@ export function checkHead(job: Job, tree: Tree, report: Report): void {
   checkTools(job, (index, ...keys) => placeOf(partOf("tools", index), ...keys), report);
   checkOperations(job, (index, ...keys) => placeOf(partOf("operations", index), ...keys), report);
 }
-
-/** Byte offset of what an element of a list says of a key; of the element where no key is given, or it says nothing of it. */
-export type PlaceInList = (index: number, ...keys: readonly string[]) => number;
 
 /** Checks each operation with its tool. */
 export function checkOperations(job: Job, place: PlaceInList, report: Report): void {
@@ -68,6 +67,7 @@ export function checkTools(job: Job, place: PlaceInList, report: Report): void {
     if ((tool.minRpm ?? 0) > (tool.maxRpm ?? Infinity))
       report(findings.speedsInsideOut(at("minRpm"), tool.number));
   });
+  checkSpares(job, place, report);
 }
 
 function checkOffset(tool: Tool, offsets: Map<number, number>, offset: number, report: Report): void {
@@ -88,6 +88,8 @@ function checkOperation(
     return;
   }
   const { spindle, id, feedMode } = operation;
+  if (tool.spareFor !== undefined)
+    report(findings.spareUsed(at("tool"), tool.number, tool.spareFor, operation.id));
   if (turns(tool.kind) && !spindle) report(findings.spindleMissing(at(), id, tool.kind));
   if (!turns(tool.kind) && spindle) report(findings.spindleRefused(at("spindle"), id, tool.kind));
   if (!turns(tool.kind) && feedMode === "per-revolution")

@@ -119,6 +119,7 @@ function toTool(tree: Tree, raw: ToolSchema, { length, report }: Conversion): To
     hand: raw.hand,
     centreCutting: raw.centreCutting,
     life: measure(tree, "life", scales.minute, report),
+    spareFor: raw.spareFor,
     measure: raw.measure,
     source: tree.offset,
   };

@@ -77,6 +77,7 @@ function toolText(tool: Tool, length: Scale): string {
     ...member("hand", quoted(tool.hand)),
     ...member("centreCutting", plain(tool.centreCutting)),
     ...member("life", ifSaid(tool.life, scales.minute)),
+    ...member("spareFor", plain(tool.spareFor)),
     ...member("measure", plain(tool.measure)),
   ]);
 }

@@ -45,7 +45,8 @@ export const guardRules = {
   "limit/travel": "Motion stays inside the travel of the machine.",
   "limit/feed": "A feed stays inside the limits of the machine and the tool.",
   "limit/speed": "A speed stays inside the limits of the spindle and the tool.",
-  "limit/tool": "A tool turns in the direction that it cuts in.",
+  "limit/tool":
+    "A tool turns in the direction that it cuts in, fits the rack, and cuts no longer than its life; a spare that takes over is told.",
   "limit/tapping": "The machine can tap, and the feed of a tap is its speed times its lead.",
   "limit/pockets":
     "Each tool has a pocket in the rack when it is needed, fits it, and touches no other tool there.",

@@ -25,6 +25,8 @@ export const jobRules = {
   "job/axes": "A rapid or a line names at least one axis.",
   "job/box": "The least corner of a box is below its greatest in each axis.",
   "job/tool": "The values of a tool fit together.",
+  "job/spare":
+    "A spare has the kind and the cutting geometry of its tool, which is no spare itself and states a life; no operation names it.",
   "job/tool-undefined": "An operation uses a tool that the job defines.",
   "job/unique": "Tool numbers and operation ids are unique.",
   "job/spindle": "A spindle is stated with a tool that turns, and only there; a change of speed needs one.",

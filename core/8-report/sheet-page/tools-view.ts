@@ -58,11 +58,12 @@ function toolView(tool: SheetTool, unit: string, isByHand: boolean) {
 /** What else there is to tell the tool by: "tip 90°, corner radius 0.5 mm". */
 function shapeText(tool: SheetTool, unit: string): string {
   const parts = [
+    tool.spareFor === undefined ? "" : `spare for tool ${tool.spareFor}: does ${tool.operations.join(" ")}`,
     tool.tipAngle === undefined ? "" : `tip ${numberText(tool.tipAngle)}°`,
     tool.tipDiameter === undefined ? "" : `tip diameter ${numberText(tool.tipDiameter)} ${unit}`,
     tool.cornerRadius === undefined ? "" : `corner radius ${numberText(tool.cornerRadius)} ${unit}`,
     tool.lead === undefined ? "" : `lead ${numberText(tool.lead)} ${unit}`,
     tool.radiusOffset === undefined ? "" : `radius offset ${tool.radiusOffset}`,
   ];
-  return parts.filter((part) => part !== "").join(", ");
+  return clean(parts.filter((part) => part !== "").join(", "));
 }

@@ -147,6 +147,8 @@ export interface SheetTool {
   readonly tipDiameter?: number;
   readonly lead?: number;
   readonly maxRpm?: number;
+  /** The worn tool that it takes over from in its operations. */
+  readonly spareFor?: number;
   readonly operations: readonly string[];
   /** Estimated for all of its operations, seconds. */
   readonly time?: number;

@@ -16,6 +16,12 @@ export const tool = (rest: string): string =>
   `{"job":"1","units":"mm","clearance":15,"tools":[{"number":1,"diameter":6,${rest}}],` +
   `"operations":[{"id":"op10","tool":1,"spindle":{"rpm":1000,"direction":"cw"},"moves":[{"rapid":{"x":0,"y":0}}]}]}`;
 
+/** A drill that wears, and tool 2, which is like it. */
+export const spares = (rest: string): string =>
+  tool(
+    `"kind":"drill","tipAngle":118,"life":10},{"number":2,"kind":"drill","diameter":6,"tipAngle":118,${rest}`,
+  );
+
 export const operation = (kind: string, rest: string): string =>
   `{"job":"1","units":"mm","clearance":15,"tools":[{"number":1,"kind":"${kind}","diameter":6}],` +
   `"operations":[¦{"id":"op10","tool":1,${rest}"moves":[{"rapid":{"x":0,"y":0}}]}]}`;

@@ -1,6 +1,6 @@
 import { jobOf } from "../jobs.ts";
 import type { FindingCase } from "./builders.ts";
-import { tool, operation, head, tapJob } from "./builders.ts";
+import { tool, operation, head, spares, tapJob } from "./builders.ts";
 
 /** What the head means. */
 export const casesOfHead: readonly FindingCase[] = [
@@ -67,6 +67,57 @@ export const casesOfHead: readonly FindingCase[] = [
     what: "a right-hand tool turned ccw",
     job: tool(`"kind":"drill","hand":"right"`).replace(`"direction":"cw"`, `"direction":¦"ccw"`),
     fix: "Turn it cw",
+  },
+  { rule: "job/spare", what: "a spare for itself", job: spares(`"spareFor":¦2`), says: "itself" },
+  {
+    rule: "job/spare",
+    what: "a spare for a tool that is not there",
+    job: spares(`"spareFor":¦5`),
+    says: "tool 5",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare for a spare",
+    job: spares(`"spareFor":1},{"number":3,"kind":"drill","diameter":6,"tipAngle":118,"spareFor":¦2`),
+    fix: "Name tool 1",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare of another diameter",
+    job: spares(`"spareFor":¦1`).replace(
+      `"number":2,"kind":"drill","diameter":6`,
+      `"number":2,"kind":"drill","diameter":5`,
+    ),
+    says: "they differ in diameter.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare of another kind, with flutes that its tool does not state",
+    job: spares(`"flutes":2,"spareFor":¦1`).replace(
+      `"number":2,"kind":"drill"`,
+      `"number":2,"kind":"reamer"`,
+    ),
+    says: "they differ in kind, flutes.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare that does not state the point of its tool",
+    job: spares(`"spareFor":¦1`).replace(`,"tipAngle":118,"spareFor"`, `,"spareFor"`),
+    says: "they differ in tip angle.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare that an operation names",
+    job: spares(`"spareFor":1`).replace(`"tool":1`, `"tool":¦2`),
+    says: "`op10` uses tool 2",
+    fix: "Name tool 1",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare that never takes over",
+    job: spares(`"spareFor":¦1`).replace(`,"life":10`, ""),
+    says: "never takes over",
+    fix: "`life` of tool 1",
   },
   {
     rule: "job/tool-size",
