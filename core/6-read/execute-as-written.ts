@@ -40,7 +40,8 @@ const withWord =
 /** A motion goes where the first of its axes or centre words stands, whatever stands behind that. */
 const ofMotion: PlaceOf = (reader) => {
   const places = placesOf(reader, axisLetters | centreLetters);
-  return places.length === 0 ? ofGroup("motion")(reader) : Math.min(...places);
+  if (places.length > 0) return Math.min(...places);
+  return ofGroup(reader.slots.motion ? "motion" : "cycle-end")(reader);
 };
 
 function placesOf({ block }: Reader, letters: number): number[] {

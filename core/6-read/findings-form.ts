@@ -197,6 +197,17 @@ export function gWords(offset: number, message: string, key: "blocks.g-words" | 
   return form("g-words", offset, message, "Spread them over several blocks.", key);
 }
 
+/** The end of cycles in one block with a motion word. */
+export function endBesideMotion(offset: number, end: string, code: string): Finding {
+  return form(
+    "g-words",
+    offset,
+    `${end} shares the block with ${code}: some controllers have them in one modal group and refuse the block.`,
+    `Put ${end} into a block of its own, before.`,
+    "cancel.cycles",
+  );
+}
+
 /** More M words than the dialect takes. */
 export function mWords(offset: number, count: number, most: number): Finding {
   return form(

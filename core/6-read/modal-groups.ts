@@ -3,10 +3,12 @@ import type { Meaning, MeaningKind } from "./meanings.ts";
 
 /**
  * Modal groups: a block holds one word of each at most. NISTIR 6556 Table 4; its numbers in brackets. `rotation`, `scale`,
- * `arc-centre` and `tap-synchronised` are of later controllers, `extra` codes belong to no group.
+ * `arc-centre` and `tap-synchronised` are of later controllers, `extra` codes belong to no group. The end of cycles is of group 1 there and of a
+ * group of its own in ISO 6983-1 (e, motions are a); read-motion.ts has what may share a block with it.
  */
 export const groups = [
   "motion", // 1
+  "cycle-end", // 1
   "plane", // 2
   "distance", // 3
   "feed-mode", // 5
@@ -54,7 +56,7 @@ const groupOfMode = {
   "look-ahead": "look-ahead",
   "corner-feed": "corner-feed",
   overrides: "overrides",
-  cycle: "motion",
+  cycle: "cycle-end",
   "local-shift": "non-modal",
   rotation: "rotation",
   scale: "scale",

@@ -73,7 +73,7 @@ function feedQuantity(reader: Reader, units: UnitSystem): Quantity | undefined {
 
 /** Whether the F word of the block is the lead of a thread: the block names a tapping cycle, or goes on with one. */
 function isLead({ format, slots, state }: Reader): boolean {
-  if (format.cycles?.tapLead !== true) return false;
+  if (format.cycles?.tapLead !== true || slots["cycle-end"] !== undefined) return false;
   const meaning = slots.motion?.meaning;
   const kind =
     meaning?.kind === "cycle" ? meaning.cycle : meaning === undefined ? state.cycle.kind : undefined;

@@ -5,6 +5,7 @@ import * as formFindings from "./findings-form.ts";
 import * as findings from "./findings-meaning.ts";
 import { axesOfLetters, axisLetters, centreLetters, lettersOfAxes } from "./letters.ts";
 import { motion } from "./meanings.ts";
+import type { Slot } from "./modal-groups.ts";
 import { firstOf, lettersText } from "./need-mode.ts";
 import { arcLetters, readArc } from "./read-arc.ts";
 import { moveAxes } from "./read-axes.ts";
@@ -19,9 +20,14 @@ import { losePlace } from "./state.ts";
 export function readMotion(reader: Reader): void {
   const { slots, block, state } = reader;
   const slot = slots.motion;
-  if (slot?.meaning.kind === "mode") {
-    cancelCycle(reader, slot.at);
-    return;
+  const end = slots["cycle-end"];
+  if (end !== undefined) {
+    endCycles(reader);
+    if (slot === undefined) {
+      noMotion(reader, end.at);
+      return;
+    }
+    if (!sharesEnd(reader, slot, end.at)) return;
   }
   if (slot?.meaning.kind === "motion") {
     if (state.cycle.kind !== undefined) endSeries(reader, block.start + slot.at);
@@ -43,12 +49,34 @@ function frameOfBlock({ slots, state, format }: Reader): 0 | 1 {
 }
 
 /** The cancel code of cycles leaves no motion word in force. */
-function cancelCycle(reader: Reader, at: number): void {
-  const { block, state } = reader;
+function endCycles(reader: Reader): void {
+  const { state } = reader;
   pushStep(reader, { kind: "cycle", value: "off" });
   state.cancelledAnew.add("cycle");
   leaveSeries(reader);
   state.motion = motion.none;
+}
+
+/**
+ * Whether a motion code may share its block with the end of cycles: one that is no cycle itself. RS274/NGC has both in one group (NISTIR 6556
+ * Table 4) and ISO 6983-1 in two; wherever the block is taken, cycles end and then the motion is made.
+ */
+function sharesEnd(reader: Reader, { meaning, at }: Slot, end: number): boolean {
+  const { start } = reader.block;
+  const [code, other] = [textAt(reader, at), textAt(reader, end)];
+  if (meaning.kind === "motion") {
+    reader.report(formFindings.endBesideMotion(start + end, other, code));
+    return true;
+  }
+  const reason = `starts a cycle in the block in which ${other} ends them`;
+  reader.report(findings.modalConflict(start + at, code, reason));
+  dropWords(reader);
+  return false;
+}
+
+/** A block that ends cycles and names no motion has no axis words. */
+function noMotion(reader: Reader, at: number): void {
+  const { block } = reader;
   const words = freeLetters(block) & axisLetters;
   if (words === 0) return;
   dropWords(reader);

@@ -235,3 +235,26 @@ describe("what changes under a series (NISTIR 6556 3.5.16)", () => {
     expect(readBlocks(`${first}G4 X3 P1`).rules).toEqual([]);
   });
 });
+
+describe("the end of cycles beside a motion word", () => {
+  // NISTIR 6556 Table 4 has G80 and G0 in one modal group; the interpreter of Debian's linuxcnc-uspace 2.9 takes the block all the same.
+  const cycle = "G0 X0 Y0 Z20\nG81 X1 Z-3 R2 F100";
+
+  test.each(["G0 G80 X5", "G80 G0 X5", "G17 G80 G90 G0 X5"])("%s ends them and is that motion", (block) => {
+    const { rules, lines } = readBlocks(`${cycle}\n${block}\nX6`);
+    expect(rules).toEqual(["block/g-words"]);
+    expect(lines.slice(-3)).toEqual(["cycle value=off", "rapid x5 y0 z20", "rapid x6 y0 z20"]);
+  });
+
+  test("without axis words the motion word stays in force", () => {
+    const { rules, lines } = readBlocks(`G0 X0 Y0 Z20\nG0 G17 G40 G80 G90\nX6`);
+    expect(rules).toEqual(["block/g-words"]);
+    expect(lines.at(-1)).toBe("rapid x6 y0 z20");
+  });
+
+  test("a cycle in the block is no motion that may stand there", () => {
+    const { rules, lines } = readBlocks(`${cycle}\nG80 G82 X5 Z-3 R2 P1`);
+    expect(rules).toContain("read/modal-conflict");
+    expect(lines.at(-1)).toBe("cycle value=off");
+  });
+});
