@@ -14,8 +14,8 @@ export interface LifeRequest {
   readonly report: Report;
 }
 
-/** By so much a life may be passed, seconds: finer times are no estimate (no source). */
-const slack = 0.01;
+/** By so much a life may be passed, seconds: a hundredth of a minute, which is the least that the finding shows. */
+const slack = 0.6;
 
 /** Passes a sequence on, and warns at its end of each tool that cuts longer than its life. Without such tools no time is counted. */
 export function watchLife(batches: Iterable<Batch>, request: LifeRequest): Iterable<Batch> {

@@ -160,7 +160,7 @@ describe("the router at the quarry", () => {
     expect(machine.spindle.coastDown).toBe(25_000_000);
     expect(machine.signals["at-speed"]).toEqual({ input: 4, level: "on", settle: 300_000 });
     expect(machine.confirm.stopped).toEqual({ by: "wait", signal: "stopped", timeout: 30_000_000 });
-    expect(workZero[1]).toEqual([300, 200, -80].map((value) => value * atomsPerMillimetre));
+    expect(workZero[1]).toEqual([300, 200, -140].map((value) => value * atomsPerMillimetre));
     expect(workZero[2]).toBeUndefined();
   });
 
