@@ -53,6 +53,8 @@ export interface ToolDraft {
   measured: boolean;
   /** Where it first cut without a length offset; -1: nowhere. */
   lengthless: number;
+  /** Where it was first compensated for without a radius offset; -1: nowhere. */
+  radiusless: number;
   turned: boolean;
   /** What the program asks for when it wants this tool. */
   asked: Comment | undefined;
@@ -68,6 +70,7 @@ export function createTool(number: number, source: number): ToolDraft {
     mills: false,
     measured: false,
     lengthless: -1,
+    radiusless: -1,
     turned: false,
     asked: undefined,
   };

@@ -118,6 +118,13 @@ export const lengthLeft = (offset: number, tool: number): Finding =>
     "Use its length offset in all of its cuts.",
   );
 
+export const radiusLeft = (offset: number, tool: number): Finding =>
+  error("job/program-offset")(
+    offset,
+    `Tool ${tool} is compensated for here without a radius offset, and elsewhere with one; in a job each tool has one throughout.`,
+    "Name its radius offset wherever compensation begins.",
+  );
+
 export const swapUnclear = (offset: number, said: string): Finding =>
   error("job/program-stop")(
     offset,
@@ -196,6 +203,13 @@ export const lengthUnused = (offset: number, tool: number): Finding =>
     offset,
     `The program selects no length offset with tool ${tool}, and a program of this job selects one where the dialect has them: what it holds is not known.`,
     `State \`lengthOffset\` of tool ${tool} in a head file (\`--head FILE\`): a number whose offset holds what the machine is to add to Z, or 0.`,
+  );
+
+export const lengthOfSpare = (offset: number, spare: number, tool: number): Finding =>
+  error("job/program-offset")(
+    offset,
+    `The program selects no length offset with tool ${tool}, and nothing says which one tool ${spare}, its spare, gets where the dialect has them.`,
+    `State \`lengthOffset\` of tool ${spare} in the head file: a number whose offset holds what the machine is to add to Z, or 0.`,
   );
 
 export const lengthTaken = (offset: number, tool: number): Finding =>

@@ -23,6 +23,9 @@ export function motions(all: Gathering, walk: Walk, batch: Batch, from: number, 
     const placed = known[row] | walk.kept;
     if ((placed & linearAxes) !== linearAxes) tellPlace(all, placed, source[row]);
     if (cuts < 0) cuts = row;
+    // A hole is come to by its own cycle; a cut begins where the tool is.
+    const begun = (row === from ? walk.known : known[row - 1]) | walk.kept;
+    if (is !== rowKind.hole && (begun & linearAxes) !== linearAxes) tellPlace(all, begun, source[row]);
     if (is === rowKind.line) {
       if (
         stated[row] > linearAxes &&

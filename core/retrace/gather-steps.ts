@@ -2,9 +2,10 @@ import type { MachineFacts, Step } from "#base";
 import { axisBit } from "#base";
 import * as findings from "./findings.ts";
 import type { Gathering } from "./gathering.ts";
-import { tellOnce } from "./gathering.ts";
+import { current, tellOnce } from "./gathering.ts";
 import type { Between, Explained } from "./held.ts";
 import { holeKindOf } from "./holes.ts";
+import { isAtHeight } from "./walk.ts";
 import type { Walk } from "./walk.ts";
 
 /** What a job has no words for. */
@@ -31,11 +32,22 @@ export function checkSteps(all: Gathering, walk: Walk, steps: readonly Explained
       if (held.feed > 0 && machine.swap !== "rack") report(findings.machineCut(held.source));
       continue;
     }
+    if (returnsLow(all, walk, held.step, between))
+      tellOnce(all.told, "low", () => void report(findings.travelsLow(held.source)));
     const what = unsaid(held.step, machine, between);
     if (what !== undefined) report(findings.codeUnsaid(held.source, what));
     if (held.step.kind === "cycle-definition" && holeKindOf(held.step) === undefined)
       report(findings.manualCycle(held.source, held.step.cycle));
   }
+}
+
+/**
+ * Whether X or Y go to the reference point while the tool is below where it travels: a job would have it go on from where it
+ * cut, by a way through the work that the program never had.
+ */
+function returnsLow(all: Gathering, walk: Walk, step: Step, { lifted, swapped }: Between): boolean {
+  if (step.kind !== "reference-return" || (step.axes & (axisBit.x | axisBit.y)) === 0) return false;
+  return !lifted && !swapped && all.stretches.length > 0 && current(all).cut && !isAtHeight(walk);
 }
 
 /** What a job has no word for, in words; undefined where it has, or needs none. */

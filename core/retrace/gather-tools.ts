@@ -41,6 +41,7 @@ export function takeToolData(all: Gathering, { state }: Walk, source: number): v
   const wordOffset = state.tool === 0 ? state.selectedOffset : state.toolOffset;
   if (wordOffset !== undefined && wordOffset !== 0) tool.lengthOffset ??= wordOffset;
   if (compensated !== "off") takeOffset(all, tool, "radiusOffset", radiusOffset, source);
+  if (compensated !== "off" && radiusOffset === 0 && tool.radiusless < 0) tool.radiusless = source;
   tool.measured ||= state.measured;
 }
 

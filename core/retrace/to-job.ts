@@ -6,7 +6,7 @@ import type { StretchDraft } from "./drafts.ts";
 import * as findings from "./findings.ts";
 import type { Gathered } from "./gathering.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { toTool } from "./tools.ts";
+import { checkSpareLengths, toTool } from "./tools.ts";
 
 /** Makes a job of what was gathered; what the program cannot say comes from the head file, or is taken with a note. */
 export function toJob(gathered: Gathered, about: Surroundings, report: Report): Job | undefined {
@@ -25,6 +25,8 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
     .sort((a, b) => a.number - b.number);
   const made = tools.map((tool) => toTool(tool, about, report));
   const program = state.programNumber === 0 ? undefined : state.programNumber;
+  const spares = sparesInHead(head, made);
+  checkSpareLengths(spares, tools, about, report);
   const job: Job = {
     name: about.name === "" ? (head?.name ?? "") : about.name,
     units,
@@ -33,7 +35,7 @@ export function toJob(gathered: Gathered, about: Surroundings, report: Report): 
     fixtures: head?.fixtures ?? [],
     workOffset: first.workOffset,
     clearance: Math.max(...drafts.map(({ clearance }) => clearance)),
-    tools: [...made, ...sparesInHead(head, made)],
+    tools: [...made, ...spares],
     operations,
   };
   checkSpindles(job, drafts, report);

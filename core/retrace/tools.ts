@@ -13,6 +13,8 @@ import type { Surroundings } from "./surroundings.ts";
 export function toTool(draft: ToolDraft, about: Surroundings, report: Report): Tool {
   const { number, source } = draft;
   checkLengthOffset(draft, about, report);
+  if (draft.radiusOffset !== undefined && draft.radiusless >= 0)
+    report(findings.radiusLeft(draft.radiusless, number));
   const said = saidOf(draft, about);
   const known = about.head?.tools.find((tool) => tool.number === number);
   if (known !== undefined) checkAgainstHead(known, draft, said, about, report);
@@ -40,6 +42,21 @@ function checkLengthOffset(draft: ToolDraft, { offsets, head }: Surroundings, re
         ? findings.lengthTaken(source, number)
         : findings.lengthUnused(source, number),
     );
+}
+
+/** The spare of a tool without a length offset has none that could be known, either, unless the head file states it. */
+export function checkSpareLengths(
+  spares: readonly Tool[],
+  drafts: readonly ToolDraft[],
+  { offsets, head }: Surroundings,
+  report: Report,
+): void {
+  if (!offsets) return;
+  for (const { number, spareFor, source } of spares) {
+    const worn = drafts.find((draft) => draft.number === spareFor);
+    if (worn === undefined || worn.lengthOffset !== undefined || worn.measured) continue;
+    if (head?.lengthOffsets.has(number) !== true) report(findings.lengthOfSpare(source, number, worn.number));
+  }
 }
 
 function newTool(

@@ -208,7 +208,7 @@ function samePath({ path: first }: ProgramState, { path: second }: ProgramState)
 }
 
 /** Whether the tool stands where it travels: at the level of the approach. */
-function isAtHeight({ known, kept, at, entry }: Walk): boolean {
+export function isAtHeight({ known, kept, at, entry }: Walk): boolean {
   return ((known | kept) & axisBit.z) !== 0 && at[2] >= (entry.drop ?? entry.level);
 }
 

@@ -56,6 +56,12 @@ const head = (units: string, more = ""): string =>
     tools: [{ number: 1, kind: "end-mill", diameter: 6 }],
   }).replace("}]}", `}]${more}}`);
 
+/** A head file whose spare states no length offset. */
+const spareHead = head("mm").replace(
+  "}]",
+  ',"life":9,"lengthOffset":1},{"number":2,"kind":"end-mill","diameter":6,"spareFor":1}]',
+);
+
 /** What the reader cannot take a meaning from; its rules hold as they are. */
 const unread: readonly BadProgram[] = [
   bad("a code of no meaning", "G1 Z-1 F200\nM77", "read/unknown-code", 2),
@@ -144,10 +150,32 @@ const unsaid: readonly BadProgram[] = [
     "job/program-machine-frame",
     3,
   ),
+  bad(
+    "a reference return of X and Y at working height",
+    `${cut}\nG91 G28 X0 Y0\nG90 G0 X40 Y40\nG1 X50`,
+    "job/program-machine-frame",
+    2,
+  ),
+  bad(
+    "a cut from where a reference return has left X",
+    `${cut}\nG0 Z20\nG91 G28 X0\nG90 G0 Y40\nG1 X50 Z-1`,
+    "job/program-place",
+    5,
+  ),
   bad("two radius offsets", `${cut}\nG41 D11 G1 X20\nG40 X0\nG41 D1 X20\nG40 X0`, "job/program-offset", 4),
   bad("no length offset", cut, "job/program-offset", -1, { before: begin.replace("G43 Z20 H1", "Z20") }),
   bad("a length offset that is cancelled alone", cut, "job/program-offset", -2, {
     before: begin.replace("G43 Z20 H1", "G49\nZ20"),
+  }),
+  bad(
+    "a side without its radius offset, and one with it",
+    `${cut}\nG41 G1 X20\nG40 X0\nG41 D1 X20\nG40 X0`,
+    "job/program-offset",
+    2,
+  ),
+  bad("no length offset, and a spare of the head file without one", cut, "job/program-offset", -1, {
+    before: begin.replace("G43 Z20 H1", "Z20"),
+    head: spareHead,
   }),
   bad("no length offset, and a head file that does not state it", cut, "job/program-offset", -1, {
     before: begin.replace("G43 Z20 H1", "Z20"),
