@@ -20,11 +20,17 @@ export function reportNotes(chain: Chain, report: Report): void {
   for (const note of [...unansweredNotes(chain), ...sameAsInherited(chain)]) report(note);
 }
 
-function unsaid(
-  { merged, links }: Chain,
-  { key, then, noneIsFine, where }: Consequence,
-): Finding | undefined {
-  if (where !== undefined && yes(merged, where) !== true) return undefined;
+/** Whether a consequence holds for a dialect that states other keys so. */
+function applies({ merged }: Chain, { where, whereStated, unlessStated }: Consequence): boolean {
+  const isStated = (key: string): boolean => nodeAt(merged, key) !== undefined;
+  if (where !== undefined && yes(merged, where) !== true) return false;
+  return whereStated?.some(isStated) !== false && unlessStated?.some(isStated) !== true;
+}
+
+function unsaid(chain: Chain, consequence: Consequence): Finding | undefined {
+  if (!applies(chain, consequence)) return undefined;
+  const { merged, links } = chain;
+  const { key, then, noneIsFine } = consequence;
   const node = nodeAt(merged, key);
   if (node !== undefined && (!isNone(node) || noneIsFine === true)) return undefined;
   const files = links.map(({ file }) => file);

@@ -7,7 +7,14 @@ export interface Consequence {
   readonly noneIsFine?: true;
   /** Only where this key is `yes`. */
   readonly where?: string;
+  /** Only where one of these keys is stated. */
+  readonly whereStated?: readonly string[];
+  /** Only where none of these keys is stated. */
+  readonly unlessStated?: readonly string[];
 }
+
+/** A file that states one of these declares a machine of its own, and speeds are held against its limits. */
+const ownMachine = ["machine.travel", "machine.spindle"];
 
 /** In the order of the keys in a file. */
 export const consequences: readonly Consequence[] = [
@@ -64,7 +71,21 @@ export const consequences: readonly Consequence[] = [
   { key: "stops.end", then: "all jobs are refused" },
   { key: "idioms.message", then: "jobs that must tell the operator something are refused" },
   { key: "machine.travel", then: "travel is not checked" },
-  { key: "machine.spindle.max-rpm", then: "spindle speeds are not checked" },
+  {
+    key: "machine.spindle.max-rpm",
+    then: "spindle speeds are not checked",
+    unlessStated: ownMachine,
+  },
+  {
+    key: "machine.spindle.min-rpm",
+    then: "jobs with a tool that turns are refused",
+    whereStated: ownMachine,
+  },
+  {
+    key: "machine.spindle.max-rpm",
+    then: "jobs with a tool that turns are refused",
+    whereStated: ownMachine,
+  },
   { key: "machine.feed", then: "feeds are not checked against the machine" },
   { key: "machine.axis-feed", then: "the feed of each axis is not checked" },
   { key: "machine.swap", then: "jobs with a tool to load are refused" },
@@ -80,5 +101,5 @@ export const consequences: readonly Consequence[] = [
 export const rackConsequences: readonly Consequence[] = [
   { key: "confirm.released", then: "jobs with a swap are refused" },
   { key: "confirm.clamped", then: "jobs with a swap are refused" },
-  { key: "confirm.air", then: "jobs with a swap are refused" },
+  { key: "confirm.air", then: "jobs with a swap are refused", whereStated: ["machine.signals.air"] },
 ];

@@ -110,7 +110,7 @@ function homeless(request: PlanRequest, held: number): Finding {
 /** What is said of the rack as it is may name no pocket that it does not have, nor the tool in the spindle. */
 function checkNow(request: PlanRequest, rack: RackFacts, now: readonly number[], report: Report): void {
   if (now.length > rack.pockets.length) {
-    const message = `${String(now.length)} pockets are listed and the rack has ${String(rack.pockets.length)}`;
+    const message = `pocket ${String(now.length)} is listed and the rack has ${String(rack.pockets.length)}`;
     report(pocketsRefused(request, message, "list the pockets that the rack has"));
   }
   const held = request.setup.spindleHolds ?? 0;

@@ -67,8 +67,13 @@ export function tally(result: Pick<Reportable, "findings">): string {
   return parts.length === 0 ? "no findings" : parts.join(", ");
 }
 
+/** Holds a time such as "2 min 05 s" together where lines are broken. */
+const noBreak = "\u00a0";
+
 function timeRow({ time }: Summary, layout: Layout): string[] {
-  return time === undefined ? [] : row("time", timeText(time), layout);
+  if (time === undefined) return [];
+  const joined = timeText(time).replaceAll(/(?<=\d) (?=s|min|h)|(?<=min|h) (?=\d)/g, noBreak);
+  return row("time", joined, layout).map((line) => line.replaceAll(noBreak, " "));
 }
 
 function dialectText({ dialect }: Summary, layout: Layout): string[] {

@@ -26,7 +26,7 @@ export function timeText(time: Times): string {
       ? `; automatic swaps save ${durationText(swaps.saving)} against ${durationText(swaps.oneByHand)} each by hand`
       : "";
   const apart = [counted(stops, "stop"), counted(optionalStops, "optional stop")].flat();
-  const without = apart.length === 0 ? "" : `; without ${apart.join(" and ")}`;
+  const without = apart.length === 0 ? "" : `; not counted: ${apart.join(" and ")}`;
   const rests = basis === "feeds" ? "; from feeds alone, machine.acceleration is not stated" : "";
   return `${durationText(time.total)}, ${most}${saving}${without}${rests}`;
 }

@@ -46,14 +46,14 @@ export async function prepareJob(
   if (args.setup === undefined && args.rack === undefined)
     return { input, reading, setup: undefined, rack: undefined, options };
   const { readRack, readSetup } = await import("#dialect");
-  const setup = args.setup === undefined ? undefined : await readSetupFile(args.setup, readSetup);
+  const setup = args.setup === undefined ? undefined : await readSetupFile("set-up", args.setup, readSetup);
   if (setup !== undefined && "verdict" in setup) return setup;
   if (args.rack === undefined) return { input, reading, setup, rack: undefined, options };
   if (setup?.content.rack !== undefined)
     throw usageError(
       "A set-up with `rack` says how the rack is loaded when the program starts, and --rack what is in it now: state one of them.",
     );
-  const rack = await readSetupFile(args.rack, readRack);
+  const rack = await readSetupFile("rack", args.rack, readRack);
   if ("verdict" in rack) return rack;
   return { input, reading, setup, rack: rack.input, options: { ...options, rackNow: rack.content } };
 }
@@ -70,10 +70,11 @@ type ReadContent<Content> = (
  * @throws a carried finding about the file
  */
 async function readSetupFile<Content>(
+  role: "set-up" | "rack",
   file: string,
   read: ReadContent<Content>,
 ): Promise<{ readonly input: Input; readonly content: Content } | Reportable> {
-  const input = await openInput("set-up", file);
+  const input = await openInput(role, file);
   const findings: Finding[] = [];
   const bytes = readWhole(input);
   const content = await read({ file: input.file, bytes }, (finding) => findings.push(finding));

@@ -60,6 +60,7 @@ const bad: readonly (readonly [what: string, words: () => string[], rule: string
   ["a missing job", () => ["post", "none.json", "-d", plateDialect], "job/not-found", /does not exist/],
   ["a folder as job", () => ["post", inside("a-folder"), "-d", plateDialect], "job/folder", /is a folder/],
   ["a missing set-up", () => post("--setup", "none.json"), "job/not-found", /set-up file does not exist/],
+  ["a missing rack file", () => post("--rack", "[1,2]"), "job/not-found", /rack file does not exist/],
   ["a missing dialect", () => ["post", job, "-d", "nowhere.dialect.yaml"], "dialect/file", /no dialect file/],
   ["a folder as dialect", () => ["post", job, "-d", inside("a-folder")], "dialect/folder", /is a folder/],
   [

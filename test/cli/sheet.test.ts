@@ -77,6 +77,14 @@ test("the sheet of a dry run is that of its own file, states every option, and a
   expect(factsOf(piped.report.summary).program?.file).toBe("program.air-cut.ngc");
 });
 
+test("the page tells what was found in the order of the terminal, the worst first", () => {
+  expect(run(["sheet", plateJob, "-d", "rs274ngc", "-o", "order.html"], here).status).toBe(0);
+  const page = readFileSync(join(folder, "order.html"), "utf8");
+  const told = [...page.matchAll(/class="severity (\w+)"/g)].map(([, severity]) => severity);
+  expect(new Set(told)).toEqual(new Set(["warning", "note"]));
+  expect(told).toEqual(told.toSorted().reverse());
+});
+
 test("a job that is refused has a sheet that says so, no hash of a program, and the exit code of post", () => {
   put(folder, "long.json", longJob(4));
   const low = longJob(4).replace(

@@ -131,6 +131,30 @@ describe("check", () => {
     expect(findings.map(({ rule, key }) => `${rule} ${key}`)).toContain("dialect/undeclared confirm.clamped");
   });
 
+  test("air at a rack is asked for only where there is a signal for it", async () => {
+    const keys = async (text: string): Promise<(string | undefined)[]> =>
+      (await notes(text.replace("dialect: quarry-router", "dialect: own"))).findings.map(({ key }) => key);
+    const without = leaf.replace(/ {2}air: \{ wait.*\n/, "");
+    expect(await keys(without)).toContain("confirm.air");
+    const neither = await keys(without.replace(/ {4}air: 6\n/, ""));
+    expect(neither).toContain("machine.feed");
+    expect(neither).not.toContain("confirm.air");
+  });
+
+  test("a machine of its own without limits of its spindle refuses what turns, and is told so", async () => {
+    const says = async (text: string): Promise<(string | undefined)[]> =>
+      (await notes(text)).findings
+        .filter(({ key }) => key?.startsWith("machine.spindle.") === true)
+        .map(({ message }) => message);
+    expect(await says("dialect: own\nextends: rs274ngc\n")).toEqual([
+      "No file states `machine.spindle.max-rpm`: spindle speeds are not checked.",
+    ]);
+    expect(await says("dialect: own\nextends: rs274ngc\nmachine: { travel: { x: [0, 600] } }\n")).toEqual([
+      "No file states `machine.spindle.min-rpm`: jobs with a tool that turns are refused.",
+      "No file states `machine.spindle.max-rpm`: jobs with a tool that turns are refused.",
+    ]);
+  });
+
   test("errors come alone", async () => {
     expect(
       (await notes("dialect: own\nextends: rs274ngc\nmotion: { line: G0 }\n")).lines.map(

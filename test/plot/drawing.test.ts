@@ -81,6 +81,16 @@ describe("three views", () => {
   });
 });
 
+test("the clearance is named inside the frame, also where its line is near the top", () => {
+  const stock = { min: [0, 0, -15], max: [70, 70, 0] };
+  const moves = [{ rapid: { x: 10, y: 10 } }, { rapid: { z: 2 } }, { line: { z: -2 }, feed: 300 }];
+  const drawing = plotDrawing(drawJob({ ...(jobOf(moves) as object), clearance: 20, stock }).plot!, packing);
+  const front = drawing.slice(drawing.indexOf("<title>Front, XZ"));
+  const top = Number(/class="frame" x="[\d.]+" y="([\d.]+)"/.exec(front)?.[1]);
+  const foot = Number(/y="([\d.]+)" class="label">clearance/.exec(front)?.[1]);
+  expect(foot - top).toBeGreaterThanOrEqual(36);
+});
+
 test("a drawing for a page has no title, legend or cautions, and names of its own", () => {
   const options = { ...wholeDrawing, isAlone: false, id: "sheet", views: ["top"] as const };
   const drawing = plotDrawing(drawJob(piece).plot!, packing, options);

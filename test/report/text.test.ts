@@ -97,6 +97,27 @@ test("where too many are to be shown, each rule is shown before any is shown aga
   expect(lines.join(" ")).toContain("96 more are not shown: block/number (96).");
 });
 
+test("a time is not broken between its numbers and their units", () => {
+  const swaps = { automatic: 1, byHand: 0, saving: 1315, oneByHand: 180 };
+  const time = {
+    cutting: 1478,
+    rapid: 109,
+    dwell: 0,
+    spindle: 0,
+    swap: 125,
+    total: 1935,
+    operations: [],
+    tools: [],
+  };
+  const rest = { basis: "feeds", stops: 3, optionalStops: 0, swaps, assumptions: [] } as const;
+  const summary = { time: { ...time, ...rest }, assumptions: [] };
+  const text = programText({ verdict: "proved", findings: [], output: "a.tap", summary }, plain).join("\n");
+  expect(text.replaceAll(/\n +/g, " ")).toContain(
+    "swaps 2 min 05 s; automatic swaps save 21 min 55 s against",
+  );
+  expect(text).toMatch(/swaps\n +2 min 05 s;/);
+});
+
 test("a program's text says where it is, its proof, what is assumed, and the cautions", () => {
   const text = programText(
     {

@@ -34,6 +34,6 @@ test("what is in no sum, what swaps save and what the time rests on is said", ()
   const swaps = { automatic: 2, byHand: 0, saving: 330, oneByHand: 180 };
   expect(timeText({ ...none, rapid: 30, swap: 30, swaps, stops: 1, optionalStops: 2, basis: "feeds" })).toBe(
     "12 min 31 s, of it cutting 9 min 02 s, rapids 30.0 s, swaps 30.0 s; automatic swaps save 5 min 30 s against " +
-      "3 min 00 s each by hand; without 1 stop and 2 optional stops; from feeds alone, machine.acceleration is not stated",
+      "3 min 00 s each by hand; not counted: 1 stop and 2 optional stops; from feeds alone, machine.acceleration is not stated",
   );
 });

@@ -96,7 +96,7 @@ describe("the rack plan", () => {
     const held = plan(tools(1, 2), rackMachine(), { spindleHolds: 2 }, "mm", now);
     expect(held.findings).toEqual(["limit/pockets: tool 2 is in the spindle and in pocket 3"]);
     const long = plan(tools(1, 2), rackMachine(), {}, "mm", [0, 0, 0, 0, 0, 0, 3]);
-    expect(long.findings).toEqual(["limit/pockets: 7 pockets are listed and the rack has 6"]);
+    expect(long.findings).toEqual(["limit/pockets: pocket 7 is listed and the rack has 6"]);
   });
 
   test("refuses a set-up that cannot be", () => {

@@ -19,6 +19,13 @@ const handlebars = Handlebars.create();
 handlebars.registerPartial("step", stepTemplate);
 const template = handlebars.compile(sheetTemplate, { strict: true, preventIndent: true });
 
+const severities = ["error", "warning", "note"] as const;
+
+/** Findings in the order in which the terminal has them, too. */
+function worstFirst(findings: readonly Located[]): Located[] {
+  return severities.flatMap((severity) => findings.filter((found) => found.severity === severity));
+}
+
 /** Renders the page; every text of a job or dialect is escaped by the template. The same sheet gives the same bytes. */
 export function renderSheet({ sheet, findings, backplot }: SheetPageInput): string {
   const { plan, program, dialect, options } = sheet;
@@ -33,7 +40,7 @@ export function renderSheet({ sheet, findings, backplot }: SheetPageInput): stri
     files: filesView(sheet),
     program: program === undefined ? "" : clean(quotedName(program.file)),
     options: options.map(clean),
-    findings: findings.map((found) => findingView(withoutFolder(found))),
+    findings: worstFirst(findings).map((found) => findingView(withoutFolder(found))),
     hasFindings: findings.length > 0,
     hasPlan: plan !== undefined,
     ...(plan === undefined ? {} : planView(plan)),

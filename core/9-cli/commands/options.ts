@@ -182,7 +182,7 @@ export const programOptions = {
   rack: {
     type: "string",
     requiresArg: true,
-    describe: "what is in the rack now: [TOOL, ...] or {POCKET: TOOL}",
+    describe: "file of what is in the rack now: [TOOL, ...] or {POCKET: TOOL}",
   },
   "air-cut": {
     type: "string",
@@ -224,7 +224,7 @@ export const readingOptions = {
   head: {
     type: "string",
     requiresArg: true,
-    describe: "source or program: a job without operations, for tools, stock",
+    describe: "head file of source or program: a job without operations",
   },
   "input-form": { choices: ["json", "cl"], describe: "form of the job, if its name does not end so" },
 } as const satisfies Record<string, Options>;

@@ -1,7 +1,7 @@
 import type { Finding } from "#base";
 
 /** What a file is to a command; its findings' rules begin alike. */
-export type FileRole = "job" | "head" | "set-up" | "program" | "dialect" | "answers" | "cases";
+export type FileRole = "job" | "head" | "set-up" | "rack" | "program" | "dialect" | "answers" | "cases";
 
 /** What can be wrong with a file that is read. */
 type InputTrouble = "missing" | "folder" | "unreadable" | "changed";
@@ -24,6 +24,7 @@ const inputRules = {
   job: jobFile,
   head: jobFile,
   "set-up": jobFile,
+  rack: jobFile,
   program: {
     missing: "program/not-found",
     folder: "program/folder",

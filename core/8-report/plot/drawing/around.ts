@@ -58,6 +58,9 @@ export function boxOf(view: View, box: PlotBox, id: string): string {
   return `<rect class="${box.kind}"${fill} x="${round(x)}" y="${round(y)}" width="${round(width)}" height="${round(height)}"><title>${xml(box.name)}</title></rect>`;
 }
 
+/** Height of a label: its foot is no nearer to the top of a view. */
+const labelHeight = 36;
+
 /** Lines at the heights of safe travel, in the views that show heights. */
 export function clearanceLines(view: View, head: PlotHead): string[] {
   if (view.up !== 2) return [];
@@ -68,7 +71,11 @@ export function clearanceLines(view: View, head: PlotHead): string[] {
     const line = `<path class="clearance" d="M${round(view.left)} ${round(y)}h${round(view.width)}"/>`;
     if (Math.abs(y - labelled) < 56) return [line];
     labelled = y;
-    return [line, textAt(view.left + 16, y - 14, `clearance Z ${placeText(z, head.units)}`, "label")];
+    const below = y - 14 < view.top + labelHeight;
+    return [
+      line,
+      textAt(view.left + 16, below ? y + 38 : y - 14, `clearance Z ${placeText(z, head.units)}`, "label"),
+    ];
   });
 }
 
@@ -101,6 +108,14 @@ export function operationGroup({ operation, paths }: DrawnOperation, head: PlotH
   return `<g><title>${xml(`${id} ${name}, tool ${head.tools[tool].number}`)}</title>${lines.join("")}</g>`;
 }
 
+/** Whether the number of a finding covers a place. */
+function isMarked(view: View, place: Point, { marks }: PlotHead): boolean {
+  const [x, y] = [across(view, place), down(view, place)];
+  return marks.some(
+    ({ at }) => at !== undefined && Math.hypot(across(view, at) - x, down(view, at) - y) < 58,
+  );
+}
+
 /** The id of each operation where its first cut in the view begins, as far as there is room. */
 export function operationLabels(view: View, drawn: readonly DrawnOperation[], head: PlotHead): string[] {
   const taken: { readonly x: number; readonly y: number; readonly width: number }[] = [];
@@ -108,7 +123,10 @@ export function operationLabels(view: View, drawn: readonly DrawnOperation[], he
     if (begin === undefined) return [];
     const { id } = head.operations[operation];
     const width = 30 * id.length;
-    const x = Math.min(across(view, begin) + 14, view.left + view.width - width);
+    const x = Math.min(
+      across(view, begin) + (isMarked(view, begin, head) ? 52 : 14),
+      view.left + view.width - width,
+    );
     const y = Math.max(down(view, begin) - 14, view.top + 46);
     const isTaken = taken.some(
       (other) => x < other.x + other.width && other.x < x + width && Math.abs(y - other.y) < 50,
