@@ -8,6 +8,7 @@ import type { Gathering } from "./gathering.ts";
 import { current, tellOnce, tellPlace } from "./gathering.ts";
 import { holeKindOf, leadOf, topOf } from "./holes.ts";
 import type { Walk } from "./walk.ts";
+import { ownLengthOffset } from "./state.ts";
 
 /** Gathers what motions of one stretch show, and what a job cannot say of them. */
 export function motions(all: Gathering, walk: Walk, batch: Batch, from: number, to: number): void {
@@ -56,7 +57,7 @@ function cut(all: Gathering, walk: Walk, batch: Batch, row: number, to: number):
     tellOnce(draft.told, "stands", () => void all.report(findings.spindleStands(source)));
   draft.cut = true;
   const tool = toolInHand(all);
-  if ((state.lengthOffset ?? 0) === 0 && state.toolOffset === undefined && tool.lengthless < 0)
+  if (ownLengthOffset(state) === 0 && state.toolOffset === undefined && tool.lengthless < 0)
     tool.lengthless = source;
   tool.turned ||= draft.spindle !== undefined;
   if (batch.kind.subarray(row, to).some((kind) => kind !== rowKind.rapid && kind !== rowKind.hole))

@@ -5,6 +5,7 @@ import type { Gathered, Gathering } from "./gathering.ts";
 import { current, tellOnce } from "./gathering.ts";
 import type { Explained } from "./held.ts";
 import { toolRequest } from "./held.ts";
+import { ownLengthOffset } from "./state.ts";
 import type { Walk } from "./walk.ts";
 
 /** What the operator is asked to load says what the tool is. */
@@ -36,8 +37,8 @@ export function toolInHand(all: Gathering): ToolDraft {
 /** Offsets that the tool has by now. */
 export function takeToolData(all: Gathering, { state }: Walk, source: number): void {
   const tool = toolInHand(all);
-  const { lengthOffset, radiusOffset, compensated } = state;
-  takeOffset(all, tool, "lengthOffset", lengthOffset ?? 0, source);
+  const { radiusOffset, compensated } = state;
+  takeOffset(all, tool, "lengthOffset", ownLengthOffset(state), source);
   const wordOffset = state.tool === 0 ? state.selectedOffset : state.toolOffset;
   if (wordOffset !== undefined && wordOffset !== 0) tool.lengthOffset ??= wordOffset;
   if (compensated !== "off") takeOffset(all, tool, "radiusOffset", radiusOffset, source);

@@ -21,6 +21,8 @@ export interface ProgramState {
   /** Undefined: none said. */
   readonly workOffset: number | undefined;
   readonly lengthOffset: number | undefined;
+  /** Whether that was selected for a tool that was in the spindle before. */
+  readonly lengthInherited: boolean;
   readonly feedMode: FeedMode;
   readonly path: PathStep | undefined;
   readonly compensated: "off" | "left" | "right";
@@ -44,6 +46,7 @@ export const atStart: ProgramState = {
   media: [],
   workOffset: undefined,
   lengthOffset: undefined,
+  lengthInherited: false,
   feedMode: "per-minute",
   path: undefined,
   compensated: "off",
@@ -71,7 +74,7 @@ export function after(state: ProgramState, step: Step): ProgramState {
     case "work-offset":
       return { ...state, workOffset: step.number };
     case "length-offset":
-      return { ...state, lengthOffset: step.number };
+      return { ...state, lengthOffset: step.number, lengthInherited: false };
     case "select-tool":
       return { ...state, selected: step.tool, selectedOffset: step.offset };
     case "change-tool":
@@ -99,7 +102,19 @@ export function after(state: ProgramState, step: Step): ProgramState {
 
 /** The tool that was selected comes into the spindle. */
 export function changed(state: ProgramState): ProgramState {
-  return { ...state, tool: state.selected, toolOffset: state.selectedOffset, measured: false };
+  const isOther = state.tool !== 0 && state.tool !== state.selected;
+  return {
+    ...state,
+    tool: state.selected,
+    toolOffset: state.selectedOffset,
+    lengthInherited: isOther || state.lengthInherited,
+    measured: false,
+  };
+}
+
+/** The length offset that was selected for the tool in the spindle; 0: none was. */
+export function ownLengthOffset({ lengthOffset = 0, lengthInherited }: ProgramState): number {
+  return lengthInherited ? 0 : lengthOffset;
 }
 
 function mediaBehind(

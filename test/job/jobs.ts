@@ -60,6 +60,7 @@ const whole = {
     { number: 3, kind: "pen", diameter: 0.5 },
     {
       number: 4,
+      radiusOffset: 24,
       kind: "end-mill",
       diameter: 6,
       flutes: 2,

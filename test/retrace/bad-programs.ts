@@ -164,6 +164,12 @@ const unsaid: readonly BadProgram[] = [
   ),
   bad("two radius offsets", `${cut}\nG41 D11 G1 X20\nG40 X0\nG41 D1 X20\nG40 X0`, "job/program-offset", 4),
   bad("no length offset", cut, "job/program-offset", -1, { before: begin.replace("G43 Z20 H1", "Z20") }),
+  bad(
+    "a second tool under the length offset of the first",
+    `${cut}\nG0 Z20\nM5\nT2 M6\nS9000 M3\nG0 X0 Y30 Z20\nG1 Z-1 F200`,
+    "job/program-offset",
+    6,
+  ),
   bad("a length offset that is cancelled alone", cut, "job/program-offset", -2, {
     before: begin.replace("G43 Z20 H1", "G49\nZ20"),
   }),

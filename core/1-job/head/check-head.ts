@@ -58,7 +58,7 @@ function checkBoxes(job: Job, tree: Tree, report: Report): void {
 /** Checks that tools fit together. */
 export function checkTools(job: Job, place: PlaceInList, report: Report): void {
   const numbers = new Set<number>();
-  const offsets = new Map<number, number>();
+  const offsets = new Map<number, Tool>();
   job.tools.forEach((tool, index) => {
     const at = (...keys: readonly string[]): number => place(index, ...keys);
     if (numbers.has(tool.number)) report(findings.toolTwice(at("number"), tool.number));
@@ -70,10 +70,17 @@ export function checkTools(job: Job, place: PlaceInList, report: Report): void {
   checkSpares(job, place, report);
 }
 
-function checkOffset(tool: Tool, offsets: Map<number, number>, offset: number, report: Report): void {
+function checkOffset(tool: Tool, offsets: Map<number, Tool>, offset: number, report: Report): void {
   const other = offsets.get(tool.lengthOffset);
-  if (other === undefined) offsets.set(tool.lengthOffset, tool.number);
-  else report(findings.offsetShared(offset, tool.number, other, tool.lengthOffset));
+  if (other === undefined) offsets.set(tool.lengthOffset, tool);
+  // A tool and its spares may not share one, for which they have a finding of their own.
+  else if (familyOf(tool) !== familyOf(other))
+    report(findings.offsetShared(offset, tool.number, other.number, tool.lengthOffset));
+}
+
+/** Number of the tool that stands for itself and its spares. */
+function familyOf({ number, spareFor = number }: Tool): number {
+  return spareFor;
 }
 
 function checkOperation(

@@ -3,7 +3,7 @@ import * as findings from "../findings.ts";
 import type { Job, Tool } from "../job.ts";
 import type { PlaceInList } from "./place-in-list.ts";
 
-/** What a spare must have in common with its tool, to cut the same. */
+/** What a spare must have in common with its tool, to cut the same and to be set the same way. */
 const geometry = {
   kind: "kind",
   diameter: "diameter",
@@ -38,11 +38,13 @@ export function checkSpares({ tools }: Job, place: PlaceInList, report: Report):
       );
     else {
       const differs = differences(spare, tool);
+      const lacks = offsetFault(spare, tool, tools.slice(0, index));
       if (differs.length > 0)
         refuse(
           `tool ${spareFor}: they differ in ${differs.join(", ")}`,
           "State the same for both, or leave out `spareFor`.",
         );
+      else if (lacks !== undefined) refuse(`tool ${spareFor}: ${lacks.why}`, lacks.fix);
       else if (tool.life === undefined) report(findings.spareNeverUsed(at, number, spareFor));
     }
   });
@@ -50,7 +52,45 @@ export function checkSpares({ tools }: Job, place: PlaceInList, report: Report):
 
 /** What is stated for one alone differs, too: nobody knows that it is the same. */
 function differences(spare: Tool, tool: Tool): string[] {
-  return (Object.keys(geometry) as (keyof typeof geometry)[])
-    .filter((key) => spare[key] !== tool[key])
-    .map((key) => geometry[key]);
+  const differing = (Object.keys(geometry) as (keyof typeof geometry)[]).filter(
+    (key) => spare[key] !== tool[key],
+  );
+  const isMeasured = ({ measure = false }: Tool): boolean => measure;
+  const measuring = isMeasured(spare) === isMeasured(tool) ? [] : ["measuring"];
+  return [...differing.map((key) => geometry[key]), ...measuring];
+}
+
+/**
+ * Each tool of a family has its own length and its own wear, and so offsets of its own.
+ *
+ * @param before tools that stand before the spare in the list
+ */
+function offsetFault(
+  spare: Tool,
+  tool: Tool,
+  before: readonly Tool[],
+): { why: string; fix: string } | undefined {
+  const family = [
+    tool,
+    ...before.filter(({ number, spareFor }) => spareFor === tool.number && number !== spare.number),
+  ];
+  const sameLength = family.find(({ lengthOffset }) => lengthOffset === spare.lengthOffset);
+  if (sameLength !== undefined)
+    return {
+      why: `it has length offset ${spare.lengthOffset}, and so has tool ${sameLength.number}`,
+      fix: "State a `lengthOffset` that is the spare's alone.",
+    };
+  if (tool.radiusOffset === undefined) return undefined;
+  if (spare.radiusOffset === undefined)
+    return {
+      why: `tool ${tool.number} has a \`radiusOffset\` and it has none`,
+      fix: "State a `radiusOffset` that is the spare's alone.",
+    };
+  const sameRadius = family.find(({ radiusOffset }) => radiusOffset === spare.radiusOffset);
+  return (
+    sameRadius && {
+      why: `it has radius offset ${spare.radiusOffset}, and so has tool ${sameRadius.number}`,
+      fix: "State a `radiusOffset` that is the spare's alone.",
+    }
+  );
 }

@@ -107,6 +107,38 @@ export const casesOfHead: readonly FindingCase[] = [
   },
   {
     rule: "job/spare",
+    what: "a spare with the length offset of its tool",
+    job: spares(`"lengthOffset":1,"spareFor":¦1`),
+    says: "it has length offset 1, and so has tool 1.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare with the length offset of another spare",
+    job: spares(
+      `"spareFor":1},{"number":3,"kind":"drill","diameter":6,"tipAngle":118,"lengthOffset":2,"spareFor":¦1`,
+    ),
+    says: "it has length offset 2, and so has tool 2.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare without a radius offset, where its tool has one",
+    job: spares(`"spareFor":¦1`).replace(`"life":10`, `"life":10,"radiusOffset":11`),
+    says: "tool 1 has a `radiusOffset` and it has none.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare with the radius offset of its tool",
+    job: spares(`"radiusOffset":11,"spareFor":¦1`).replace(`"life":10`, `"life":10,"radiusOffset":11`),
+    says: "it has radius offset 11, and so has tool 1.",
+  },
+  {
+    rule: "job/spare",
+    what: "a spare that is not measured as its tool is",
+    job: spares(`"spareFor":¦1`).replace(`"life":10`, `"life":10,"measure":true`),
+    says: "they differ in measuring.",
+  },
+  {
+    rule: "job/spare",
     what: "a spare that an operation names",
     job: spares(`"spareFor":1`).replace(`"tool":1`, `"tool":¦2`),
     says: "`op10` uses tool 2",
