@@ -38,11 +38,13 @@ export type EndFault = keyof typeof endFaults;
 
 /** Findings about limits. */
 export const limitFindings = {
-  "limit/travel": (detail: { axis: string; place: string; end: string; beyond: string }) =>
+  "limit/travel": (detail: { axis: string; place: string; end: string; beyond: string; raised: boolean }) =>
     error(
       "limit/travel",
       `${detail.axis} goes to ${detail.place} in machine coordinates, ${detail.beyond} past the end of travel at ${detail.end}.`,
-      "Set the work elsewhere, use a tool of another length, or change the motion.",
+      detail.raised
+        ? `Raise the air cut by ${detail.beyond} less, if it then still stays above the stock.`
+        : "Set the work elsewhere, use a tool of another length, or change the motion.",
       `machine.travel.${detail.axis.toLowerCase()}`,
     ),
   "limit/span": (detail: { axis: string; span: string; travel: string }) =>
@@ -101,7 +103,7 @@ export const limitFindings = {
       severity: "note",
       message:
         "Without its job, the tools, the stock, the clearance and the rack's contents are unknown, and what depends on them is not checked.",
-      fix: "Give the job that the program was made from.",
+      fix: "Give the job that the program was made from: `--against JOB`.",
     }) satisfies Draft,
   "limit/tapping": (detail: { fault: keyof typeof tappingFaults; numbers: string }) =>
     error(

@@ -82,7 +82,7 @@ export const offsetFindings = {
       rule: "offset/active",
       severity: "warning",
       message: `Tool ${detail.tool} goes down with length offset ${detail.offset}; without the job nobody can say whether that is its own.`,
-      fix: "Check the number against the offset table, or give the job that the program was made from.",
+      fix: "Check the number against the offset table, or give the job that the program was made from (`--against JOB`).",
       key: "length-offset.on",
     }) satisfies Draft,
   "offset/not-cancelled": () =>

@@ -90,7 +90,8 @@ export function checkExtent(watch: Watch, axis: number, least: number, most: num
   }
   const shift = shiftOf(watch, axis) ?? 0;
   if (least < low[axis]) tellBeyond(watch, axis, 0, least + shift, low[axis] + shift);
-  if (most > high[axis]) tellBeyond(watch, axis, 1, most + shift, high[axis] + shift);
+  if (most > high[axis])
+    tellBeyond(watch, axis, 1, most + shift, high[axis] + shift, watch.job.airCut && axis === 2);
 }
 
 /** motion/air-cut; from here on only a place that is lower still is told. */
@@ -118,7 +119,14 @@ function growSpan(watch: Watch, axis: number, least: number, most: number): void
 }
 
 /** Names an end of travel once for each tool and work offset. */
-function tellBeyond(watch: Watch, axis: number, side: 0 | 1, place: number, end: number): void {
+function tellBeyond(
+  watch: Watch,
+  axis: number,
+  side: 0 | 1,
+  place: number,
+  end: number,
+  raised = false,
+): void {
   const { windows } = watch.state;
   const bit = 1 << (2 * axis + side);
   if (windows.outside & bit) return;
@@ -128,6 +136,7 @@ function tellBeyond(watch: Watch, axis: number, side: 0 | 1, place: number, end:
     place: placeText(watch, axis, place),
     end: placeText(watch, axis, end),
     beyond: placeText(watch, axis, Math.abs(place - end)),
+    raised,
   };
   tell(watch, findings["limit/travel"](detail));
 }

@@ -135,7 +135,11 @@ describe("an air cut", () => {
     const at = (height: number) => postText(plate({ airCut: { ...airCut, height: mm(height) } }), router);
     // Work zero at -140, tools of 30: the nose has 110 mm from work Z 0 to the top.
     expect(errorRules(at(80).outcome.findings)).toEqual([]);
-    expect(errorRules(at(120).outcome.findings)).toEqual(["limit/travel"]);
+    const { findings } = at(120).outcome;
+    expect(errorRules(findings)).toEqual(["limit/travel"]);
+    expect(findings.find(({ rule }) => rule === "limit/travel")?.fix).toMatch(
+      /^Raise the air cut by \d+ mm less/,
+    );
   });
 
   test("is refused where the stock is not stated", () => {

@@ -47,7 +47,10 @@ export const watchOption = {
 
 /** The option for a program a tool. */
 export const splitOption = {
-  split: { choices: ["tool"], describe: "a program for each tool: plate.t1.tap, plate.t2.tap" },
+  split: {
+    choices: ["tool"],
+    describe: "a program for each tool: plate.t1.tap, plate.t2.tap; not at a rack",
+  },
 } as const satisfies Record<string, Options>;
 
 /** Options of the command that compares dialects. */
