@@ -15,7 +15,9 @@ const pairs = ngcGroups.flatMap(({ group, codes }) =>
 describe("two words of one modal group in a block", () => {
   test.each(pairs)("%s: %s %s", (_group, a, b) => {
     const { findings } = readBlocks(`${a} ${b}`);
-    const conflict = findings.find(({ rule }) => rule === "read/modal-conflict");
+    // What ends cycles may stand beside a motion, which many programs have at their head; it is told as a matter of form.
+    const rule = /^G[0-3]$/.test(a) && b === "G80" ? "block/g-words" : "read/modal-conflict";
+    const conflict = findings.find((finding) => finding.rule === rule);
     expect(conflict?.message).toContain(b);
     expect(conflict?.message).toContain(a);
   });

@@ -2,6 +2,12 @@ import { blocks, whole } from "../foreign.ts";
 
 const needsAll = "we assume no mode that a controller may have been left in";
 
+const endBesideMotion = {
+  differs: true,
+  because:
+    "the interpreter tells the end of the motion mode where no motion shares the block with G80; the motions are the same",
+};
+
 /** Units, planes, feed modes, offsets, compensation, path modes, and the order in which a block does things. */
 export const modePrograms = [
   blocks("inch", "G20\nG0 X1 Y1 Z1\nG1 X1.5 F10\nG2 X2.5 I0.5"),
@@ -185,9 +191,12 @@ export const modePrograms = [
     refused: "read/modal-conflict read/unused-word",
   }),
   blocks("safe line", "G0 G17 G40 G49 G80 G90", {
-    refused: "read/modal-conflict",
-    because: "G0 and G80 are of one modal group (Table 4)",
+    differs: true,
+    because: "the interpreter makes a motion to where it stands of a motion word without axes beside G80",
   }),
+  blocks("end of cycles beside a rapid", "G81 X1 R2 Z-3 F100\nG0 G80 X5\nX6", endBesideMotion),
+  blocks("end of cycles beside a line", "G81 X1 R2 Z-3 F100\nG80 G1 X5 Y2\nX6", endBesideMotion),
+  blocks("end of cycles beside an arc", "G81 X1 R2 Z-3 F100\nG2 X5 I2 G80\nX6 I0.5", endBesideMotion),
   blocks("safe line without a rapid", "G17 G40 G49 G80 G90 G94"),
   blocks("safe line with a work offset and path mode", "G90 G17 G40 G49 G80 G54 G64 G94 G98 M5 M9"),
   whole("units never said", "G17 G40 G49 G80 G90 G94\nG54 G0 X1 Y1 Z1\nM2\n", {
