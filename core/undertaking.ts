@@ -1,4 +1,4 @@
-import { chunksOf, lengthWithUnit } from "#base";
+import { chunksOf, lengthWithUnit, lineAt } from "#base";
 import type { Batch, ByteSource, Finding, JobFacts, MachineFacts, Place, Report, UnitSystem } from "#base";
 import type { Dialect, Format } from "#dialect";
 import type { Job, Operation } from "#job";
@@ -210,17 +210,7 @@ function* followed<B extends Batch<unknown>>(
 
 /** Puts a place in the job into words; the text is counted through, which is done for the few differences that are listed. */
 export function lineWords(source: ByteSource): (place: Place) => string {
-  return ({ offset }) => {
-    let line = 1;
-    let begin = 0;
-    for (const chunk of chunksOf(source)) {
-      const end = Math.min(chunk.length, offset - begin);
-      for (let at = 0; at < end; at++) if (chunk[at] === 10) line++;
-      begin += chunk.length;
-      if (begin >= offset) break;
-    }
-    return `line ${String(line)} of the job`;
-  };
+  return ({ offset }) => `line ${String(lineAt(source, offset))} of the job`;
 }
 
 /** Hash of all that decides a program: the job's bytes and how they are read, the dialect, the set-up and the options. */

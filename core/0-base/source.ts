@@ -28,6 +28,20 @@ export function* chunksOf(
   }
 }
 
+const lineFeed = 10;
+
+/** Line of a place, counted from 1. The bytes before it are counted through. @param place byte offset */
+export function lineAt(source: ByteSource, place: number): number {
+  let [line, from] = [1, 0];
+  for (const chunk of chunksOf(source)) {
+    const end = Math.min(chunk.length, place - from);
+    for (let at = chunk.indexOf(lineFeed); at >= 0 && at < end; at = chunk.indexOf(lineFeed, at + 1)) line++;
+    from += chunk.length;
+    if (from >= place) break;
+  }
+  return line;
+}
+
 /** A byte source over bytes in memory. */
 export function memorySource(bytes: Uint8Array): ByteSource {
   return {

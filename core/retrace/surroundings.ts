@@ -1,5 +1,5 @@
-import type { ByteSource, UnitSystem } from "#base";
-import { chunksOf } from "#base";
+import type { UnitSystem } from "#base";
+import { lineAt } from "#base";
 import type { Dialect } from "#dialect";
 import type { Head } from "#job";
 import type { Comment } from "./comment.ts";
@@ -39,7 +39,7 @@ export function surroundings(
     state,
     offsets: selectsLengthOffsets(dialect),
     head,
-    headLine: (offset) => (headSource ? lineOf(headSource, offset) : 1),
+    headLine: (offset) => (headSource ? lineAt(headSource, offset) : 1),
     described,
   };
 }
@@ -48,16 +48,4 @@ export function surroundings(
 function selectsLengthOffsets({ format, machine }: Dialect): boolean {
   const form = format.lengthOffset?.form ?? machine.lengthOffset?.form;
   return form !== undefined && form !== "none";
-}
-
-/** Line of a place in a short text, counted from 1. */
-function lineOf(source: ByteSource, offset: number): number {
-  let [line, from] = [1, 0];
-  for (const chunk of chunksOf(source)) {
-    const end = Math.min(chunk.length, offset - from);
-    for (let at = chunk.indexOf(10); at >= 0 && at < end; at = chunk.indexOf(10, at + 1)) line++;
-    from += chunk.length;
-    if (from >= offset) break;
-  }
-  return line;
 }
