@@ -4,6 +4,7 @@ import * as findings from "./findings-meaning.ts";
 import { subprogramCodes } from "./keywords.ts";
 import { letterBit, letterG, letterM, letterName, letterNumber } from "./letters.ts";
 import type { Meaning } from "./meanings.ts";
+import { isBlend } from "./meanings.ts";
 import type { Slot } from "./modal-groups.ts";
 import { groupOf } from "./modal-groups.ts";
 import { plainValue, textAt, wordText } from "./read-number.ts";
@@ -29,10 +30,6 @@ export function classify(reader: Reader): void {
   if (slots.path !== undefined && isBlend(slots.path.meaning))
     reserve(reader, letterBit(reader.format.toleranceWord), slots.path.at);
   for (const { code, at } of extras) reserve(reader, lettersOf(code), at);
-}
-
-function isBlend(meaning: Meaning): boolean {
-  return meaning.kind === "mode" && meaning.step.kind === "path" && meaning.step.value === "blend";
 }
 
 function classifyCode(reader: Reader, letter: number, tenths: number, at: number): void {

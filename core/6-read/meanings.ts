@@ -29,6 +29,11 @@ export type Meaning =
   | { readonly kind: "end"; readonly isOwn: boolean }
   | { readonly kind: "extra" };
 
+/** Whether a code stands for a path that may leave its corners. */
+export function isBlend(meaning: Meaning): boolean {
+  return meaning.kind === "mode" && meaning.step.kind === "path" && meaning.step.value === "blend";
+}
+
 /** The name of a meaning. */
 export type MeaningKind = Meaning["kind"];
 

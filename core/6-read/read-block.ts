@@ -5,7 +5,7 @@ import { classify } from "./classify.ts";
 import * as findings from "./findings-meaning.ts";
 import { axisLetters, centreLetters, letterF, letterN, letterName, letterR } from "./letters.ts";
 import { executeAsWritten } from "./execute-as-written.ts";
-import { motion } from "./meanings.ts";
+import { isBlend, motion } from "./meanings.ts";
 import { readCompensation } from "./read-compensation.ts";
 import { readCoolantOn, readEarlyCoolantOff, readLateCoolantOff } from "./read-coolant.ts";
 import { readDwell } from "./read-dwell.ts";
@@ -130,10 +130,14 @@ function reportUnused(reader: Reader): void {
 /** Beside the code of a blended path a word may be its tolerance, in another dialect. */
 function unusedWord({ block, slots, format }: Reader, letter: number, text: string): Finding {
   const place = placeOf(block, letter);
-  const mode = slots.path?.meaning;
-  const isBlend = mode?.kind === "mode" && mode.step.kind === "path" && mode.step.value === "blend";
   const name = letterName(letter);
-  if (!isBlend || format.toleranceWord || !"EPQR".includes(name)) return findings.unusedWord(place, text);
+  if (
+    slots.path === undefined ||
+    !isBlend(slots.path.meaning) ||
+    format.toleranceWord ||
+    !"EPQR".includes(name)
+  )
+    return findings.unusedWord(place, text);
   const fix = `Take it out; or, where it says how far the path may leave its corners, state \`path: { tolerance-word: ${name} }\` in a leaf of the dialect.`;
   return findings.unusedWord(place, text, undefined, fix, "path.tolerance-word");
 }
