@@ -60,37 +60,23 @@ function differences(spare: Tool, tool: Tool): string[] {
   return [...differing.map((key) => geometry[key]), ...measuring];
 }
 
-/**
- * Each tool of a family has its own length and its own wear, and so offsets of its own.
- *
- * @param before tools that stand before the spare in the list
- */
+/** What each tool of a family has of its own, since each has its own length and its own wear. */
+const offsets = { lengthOffset: "length offset", radiusOffset: "radius offset" } as const;
+
+/** Why the offsets of a spare do not serve it. @param before tools that stand before the spare in the list */
 function offsetFault(
   spare: Tool,
   tool: Tool,
   before: readonly Tool[],
 ): { why: string; fix: string } | undefined {
-  const family = [
-    tool,
-    ...before.filter(({ number, spareFor }) => spareFor === tool.number && number !== spare.number),
-  ];
-  const sameLength = family.find(({ lengthOffset }) => lengthOffset === spare.lengthOffset);
-  if (sameLength !== undefined)
-    return {
-      why: `it has length offset ${spare.lengthOffset}, and so has tool ${sameLength.number}`,
-      fix: "State a `lengthOffset` that is the spare's alone.",
-    };
-  if (tool.radiusOffset === undefined) return undefined;
-  if (spare.radiusOffset === undefined)
-    return {
-      why: `tool ${tool.number} has a \`radiusOffset\` and it has none`,
-      fix: "State a `radiusOffset` that is the spare's alone.",
-    };
-  const sameRadius = family.find(({ radiusOffset }) => radiusOffset === spare.radiusOffset);
-  return (
-    sameRadius && {
-      why: `it has radius offset ${spare.radiusOffset}, and so has tool ${sameRadius.number}`,
-      fix: "State a `radiusOffset` that is the spare's alone.",
-    }
-  );
+  const family = [tool, ...before.filter(({ spareFor }) => spareFor === tool.number)];
+  for (const key of Object.keys(offsets) as (keyof typeof offsets)[]) {
+    if (tool[key] === undefined) continue;
+    const fix = `State a \`${key}\` that is the spare's alone.`;
+    const number = spare[key];
+    if (number === undefined) return { why: `tool ${tool.number} has a \`${key}\` and it has none`, fix };
+    const same = family.find((one) => one[key] === number);
+    if (same) return { why: `it has ${offsets[key]} ${number}, and so has tool ${same.number}`, fix };
+  }
+  return undefined;
 }
