@@ -15,3 +15,4 @@ export * from "./nearest.ts";
 export type * from "./times.ts";
 export type * from "./simulation-figures.ts";
 export * from "./unknown-diameter.ts";
+export * from "./usual-back-off.ts";

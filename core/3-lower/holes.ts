@@ -1,5 +1,5 @@
 import type { CycleDefinition, CycleKind } from "#base";
-import { axisBit, roundToGrid, rowKind } from "#base";
+import { axisBit, roundToGrid, rowKind, usualBackOff } from "#base";
 import type { HoleKind, Holes } from "#job";
 import { roundsToNothing, tapCycleNotSaid, tapLevelNotSaid } from "./findings.ts";
 import { forgetFeed, inWrittenMode, roundFeed } from "./feed.ts";
@@ -12,9 +12,6 @@ import { selectPlane } from "./plane.ts";
 import type { Lowering } from "./state.ts";
 import { need, rounded } from "./state.ts";
 import { tapFeed } from "./tapping.ts";
-
-/** Back-off where the job states none: 0.25 mm in atoms (common practice, no source). */
-const usualBackOff = 2_500_000;
 
 function backOffOf(holes: Holes): number {
   return holes.backOff === 0 ? usualBackOff : holes.backOff;

@@ -7,14 +7,13 @@ import {
   inverseTimeUnit,
   isArc,
   milliPerRpm,
+  planeOfArc,
   rotaryAxes,
   rowKind,
   shapeArc,
+  usualBackOff,
 } from "#base";
 import type { Holes, JobStep, OpenJob, Operation } from "#job";
-
-/** Back-off of pecks where the job states none, atoms: 0.25 mm, as lowering has it (common practice, no source). */
-const usualBackOff = 2_500_000;
 
 /** Microseconds in a minute. */
 const minute = 60_000_000;
@@ -23,6 +22,8 @@ const minute = 60_000_000;
 interface Cut {
   /** x, y, z in atoms, a, b, c in micro-degrees; no number where it is not known. */
   readonly at: Float64Array;
+  /** Where it was before the row at hand. */
+  readonly from: Float64Array;
   /** Milli-rpm. */
   rpm: number;
   holes: Holes | undefined;
@@ -38,16 +39,26 @@ interface Cut {
 export function cuttingTime({ job, moves }: OpenJob, operation: Operation): number {
   const cut: Cut = {
     at: Float64Array.of(NaN, NaN, operation.clearance, NaN, NaN, NaN),
+    from: new Float64Array(6),
     rpm: operation.spindle?.rpm ?? 0,
     holes: undefined,
     minutes: 0,
   };
   const degree = atomsPerUnit[job.units] / 1e6;
   // What is wrong with the moves is told when they are read for the program.
-  for (const batch of moves(operation, () => undefined))
-    for (let row = 0; row < batch.count; row++)
-      if (batch.kind[row] === rowKind.aside) takeStep(cut, batch.asides[batch.aside[row]]);
-      else cut.minutes += take(cut, operation, batch, row, degree);
+  for (const batch of moves(operation, () => undefined)) {
+    const columns = [batch.x, batch.y, batch.z, ...(batch.abc ?? [])];
+    for (let row = 0; row < batch.count; row++) {
+      if (batch.kind[row] === rowKind.aside) {
+        takeStep(cut, batch.asides[batch.aside[row]]);
+        continue;
+      }
+      cut.from.set(cut.at);
+      for (let axis = 0; axis < columns.length; axis++)
+        if (batch.stated[row] & (axisBit.x << axis)) cut.at[axis] = columns[axis][row];
+      cut.minutes += minutesOf(cut, operation, batch, row, degree);
+    }
+  }
   return cut.minutes * minute;
 }
 
@@ -56,26 +67,23 @@ function takeStep(cut: Cut, step: JobStep): void {
   if (step.kind === "holes") cut.holes = step;
 }
 
-/** Goes to the end of a row; gives the minutes of feed. @param degree length units of a micro-degree, for the feed of a rotary axis alone */
-function take(cut: Cut, operation: Operation, batch: Batch<JobStep>, row: number, degree: number): number {
+/** Minutes of feed of the row whose end has been gone to. @param degree length units of a micro-degree, for the feed of a rotary axis alone */
+function minutesOf(
+  cut: Cut,
+  operation: Operation,
+  batch: Batch<JobStep>,
+  row: number,
+  degree: number,
+): number {
   const kind = batch.kind[row];
-  const from = Float64Array.from(cut.at);
-  goTo(cut.at, batch, row);
+  const { from, at } = cut;
   if (kind === rowKind.rapid) return 0;
   if (kind === rowKind.hole) return cut.holes === undefined ? 0 : holeMinutes(cut, cut.holes, operation);
   if (operation.feedMode === "inverse-time") return inverseTimeUnit / batch.feed[row];
   const length = isArc(kind)
-    ? arcLength(batch, row, from, cut.at)
-    : lineLength(from, cut.at, (batch.stated[row] & rotaryAxes) === 0 ? 0 : degree);
+    ? arcLength(batch, row, from, at)
+    : lineLength(from, at, (batch.stated[row] & rotaryAxes) === 0 ? 0 : degree);
   return length / perMinute(cut, operation, batch.feed[row]);
-}
-
-function goTo(at: Float64Array, batch: Batch<unknown>, row: number): void {
-  const stated = batch.stated[row];
-  const columns = [batch.x, batch.y, batch.z, ...(batch.abc ?? [])];
-  columns.forEach((column, axis) => {
-    if (stated & (axisBit.x << axis)) at[axis] = column[row];
-  });
 }
 
 /** A feed in atoms a minute. */
@@ -85,22 +93,14 @@ function perMinute({ rpm }: Cut, { feedMode }: Operation, feed: number): number 
 
 /** Atoms; of rotary axes alone the longest way, a degree as a unit of length. */
 function lineLength(from: Float64Array, to: Float64Array, degree: number): number {
-  const ways = from.map((start, axis) => (Number.isNaN(start) ? 0 : Math.abs(to[axis] - start)));
-  const [x, y, z, ...turned] = ways;
-  const length = Math.hypot(x, y, z);
-  return length === 0 ? Math.max(...turned) * degree : length;
+  const way = (axis: number): number => (Number.isNaN(from[axis]) ? 0 : Math.abs(to[axis] - from[axis]));
+  const length = Math.hypot(way(0), way(1), way(2));
+  return length === 0 ? Math.max(way(3), way(4), way(5)) * degree : length;
 }
-
-/** First, second and normal axis by plane, in the order of the row kinds (NISTIR 6556 Table 9: ZX has Z first). */
-const planes = [
-  [0, 1, 2],
-  [2, 0, 1],
-  [1, 2, 0],
-] as const;
 
 function arcLength(batch: Batch<unknown>, row: number, from: Float64Array, to: Float64Array): number {
   const kind = batch.kind[row];
-  const [first, second, normal] = planes[(kind - rowKind.arcXy) % 3];
+  const [first, second, normal] = planeOfArc(kind);
   const ends = [from[first], from[second], to[first], to[second]] as const;
   const turns = batch.turns[row];
   const shape = createArcShape();

@@ -1,8 +1,5 @@
 import type { CycleDefinition, CycleKind } from "#base";
-import { atomsPerMillimetre } from "#base";
-
-/** Back-off of pecks where the cycle's own word does not say it, atoms (0.25 mm; common practice, no source). */
-const usualBackOff = 0.25 * atomsPerMillimetre;
+import { usualBackOff } from "#base";
 
 /** What a hole is made of; Z alone, lengths in atoms. */
 export interface HoleActions {
